@@ -1,0 +1,11 @@
+/* All of libvtx. */
+#ifndef VTX_H
+#define VTX_H
+
+#include <vtx/batch.h>
+#include <vtx/status.h>
+#include <vtx/version.h>
+
+#include <vtx/water.h>
+
+#endif

@@ -1,0 +1,126 @@
+/* GSL's Brent root finder and minimiser in automatic storage; its error handler is never reached. */
+#include <gsl/gsl_errno.h>
+#include <gsl/gsl_min.h>
+#include <gsl/gsl_roots.h>
+
+#include "root.h"
+
+enum { ITERATIONS_MAX = 200, GRID = 24 };
+
+/* Room for the state of either Brent method (64 and 48 bytes in GSL 2.7); checked before use. */
+union solver_state {
+    double align;
+    void *pointer;
+    unsigned char bytes[256];
+};
+
+struct guarded {
+    root_function *f;
+    void *context;
+    int broken;
+};
+
+/* GSL must never see a number that is not finite: zero ends its search, broken tells why. */
+static double guarded_value(double x, void *params)
+{
+    struct guarded *g = params;
+    const double y = g->f(x, g->context);
+    if (!is_finite(y)) {
+        g->broken = 1;
+        return 0;
+    }
+    return y;
+}
+
+static vtx_status check_bracket(double low, double high, double x_tolerance)
+{
+    return require(is_finite(low) && is_finite(high) && low <= high && is_finite(x_tolerance) && x_tolerance > 0);
+}
+
+vtx_status find_root(root_function *f, void *context, double low, double high, double x_tolerance, double *root)
+{
+    struct guarded g = { f, context, 0 };
+    gsl_function objective = { guarded_value, &g };
+    union solver_state state;
+    gsl_root_fsolver solver = { gsl_root_fsolver_brent, &objective, 0, 0, 0, &state };
+    vtx_status status = check_bracket(low, high, x_tolerance);
+    if (status != VTX_OK)
+        return poison(root, status);
+    const double f_low = guarded_value(low, &g);
+    const double f_high = guarded_value(high, &g);
+    if (g.broken)
+        return poison(root, VTX_NOT_CONVERGED);
+    if (f_low == 0 || f_high == 0) {
+        *root = f_low == 0 ? low : high;
+        return VTX_OK;
+    }
+    if ((f_low < 0) == (f_high < 0))
+        return poison(root, VTX_NO_SOLUTION);
+    if (solver.type->size > sizeof state || gsl_root_fsolver_set(&solver, &objective, low, high) != GSL_SUCCESS)
+        return poison(root, VTX_NOT_CONVERGED);
+    for (int i = 0; i < ITERATIONS_MAX; i++) {
+        if (gsl_root_fsolver_iterate(&solver) != GSL_SUCCESS || g.broken)
+            return poison(root, VTX_NOT_CONVERGED);
+        if (solver.x_upper - solver.x_lower <= 2 * x_tolerance) {
+            *root = solver.root;
+            return VTX_OK;
+        }
+    }
+    return poison(root, VTX_NOT_CONVERGED);
+}
+
+vtx_status find_minimum(root_function *f, void *context, double low, double high, double x_tolerance, double *minimum)
+{
+    struct guarded g = { f, context, 0 };
+    gsl_function objective = { guarded_value, &g };
+    union solver_state state;
+    gsl_min_fminimizer solver;
+    int best = 0;
+    double x[GRID + 1], y[GRID + 1];
+    vtx_status status = check_bracket(low, high, x_tolerance);
+    if (status != VTX_OK)
+        return poison(minimum, status);
+    for (int i = 0; i <= GRID; i++) {
+        x[i] = i == GRID ? high : low + (high - low) * i / GRID;
+        y[i] = guarded_value(x[i], &g);
+        best = y[i] < y[best] ? i : best;
+    }
+    if (g.broken)
+        return poison(minimum, VTX_NOT_CONVERGED);
+    *minimum = x[best];
+    /* GSL calls its error handler unless the middle is strictly below both ends. At an end of the range, step inwards first. */
+    const int middle = best == 0 ? 1 : best == GRID ? GRID - 1 : best;
+    double a = x[middle - 1], m = x[middle], b = x[middle + 1];
+    double fa = y[middle - 1], fm = y[middle], fb = y[middle + 1];
+    for (int i = 0; i < 60 && !(fm < fa && fm < fb) && b - a > x_tolerance; i++) {
+        if (fa <= fm) {
+            b = m;
+            fb = fm;
+            m = a + 0.5 * (m - a);
+        } else {
+            a = m;
+            fa = fm;
+            m = b - 0.5 * (b - m);
+        }
+        fm = guarded_value(m, &g);
+    }
+    if (g.broken)
+        return poison(minimum, VTX_NOT_CONVERGED);
+    if (!(fm < fa && fm < fb))
+        return VTX_OK;
+    memset(&solver, 0, sizeof solver);
+    solver.type = gsl_min_fminimizer_brent;
+    solver.state = &state;
+    if (solver.type->size > sizeof state || gsl_min_fminimizer_set_with_values(&solver, &objective, m, fm, a, fa, b, fb) != GSL_SUCCESS)
+        return poison(minimum, VTX_NOT_CONVERGED);
+    for (int i = 0; i < ITERATIONS_MAX; i++) {
+        const int code = gsl_min_fminimizer_iterate(&solver);
+        if (g.broken)
+            return poison(minimum, VTX_NOT_CONVERGED);
+        if (code == GSL_FAILURE || solver.x_upper - solver.x_lower <= 2 * x_tolerance) {
+            *minimum = solver.x_minimum;
+            return VTX_OK;
+        }
+    }
+    return poison(minimum, VTX_NOT_CONVERGED);
+}
