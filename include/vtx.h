@@ -8,4 +8,7 @@
 
 #include <vtx/water.h>
 
+#include <vtx/isentropic.h>
+#include <vtx/restriction.h>
+
 #endif

@@ -1,0 +1,136 @@
+/* Perfect-gas flow without checks: what the flow rooms and those above call in their inner loops. Internal.
+ *
+ * Two variables carry everything without cancellation:
+ *   u = (gamma-1)/(gamma+1)      the gas; also the share of the stagnation temperature that is gone at Mach 1
+ *   drop = 1 - T/T0              how far the gas has expanded; M^2 = 2/(gamma-1) drop/(1-drop)
+ * Equations: NACA Report 1135 (1953), 43 to 45 and 80, rewritten in them. */
+#ifndef VTX_ISENTROPIC_KERNEL_H
+#define VTX_ISENTROPIC_KERNEL_H
+
+#include <vtx/isentropic.h>
+
+#include "../base/numeric.h"
+#include "../media/constants.h"
+
+/* The ranges of every room that speaks of moving air. */
+#define GAMMA_MIN 1.01
+#define GAMMA_MAX 1.7
+#define FLOW_PRESSURE_MIN 1e3
+#define FLOW_PRESSURE_MAX 1e8
+#define FLOW_TEMPERATURE_MIN 50.0
+#define FLOW_TEMPERATURE_MAX 1000.0
+#define FLOW_AREA_MIN 1e-12
+#define FLOW_AREA_MAX 10.0
+#define MASS_FLOW_MAX 1e4
+
+static inline vtx_status check_gamma(double gamma)
+{
+    if (!is_finite(gamma) || gamma <= 1)
+        return VTX_BAD_ARGUMENT;
+    return gamma < GAMMA_MIN || gamma > GAMMA_MAX ? VTX_OUT_OF_RANGE : VTX_OK;
+}
+
+static inline vtx_status check_gas(const vtx_gas *gas)
+{
+    if (!gas)
+        return VTX_BAD_ARGUMENT;
+    return worse(check_gamma(gas->heat_capacity_ratio),
+                 worse(check_positive(gas->molar_mass, 1e-3, 0.5), check_positive(gas->compressibility, 0.1, 2)));
+}
+
+static inline vtx_status check_flow_pressure(double pressure)
+{
+    return check_positive(pressure, FLOW_PRESSURE_MIN, FLOW_PRESSURE_MAX);
+}
+
+static inline vtx_status check_flow_temperature(double temperature)
+{
+    return check_positive(temperature, FLOW_TEMPERATURE_MIN, FLOW_TEMPERATURE_MAX);
+}
+
+static inline vtx_status check_flow_area(double area) { return check_positive(area, FLOW_AREA_MIN, FLOW_AREA_MAX); }
+
+/* J/(kg K), compressibility included: p v = this T. */
+static inline double specific_gas_constant(const vtx_gas *gas)
+{
+    return gas_constant * gas->compressibility / gas->molar_mass;
+}
+
+static inline double sonic_drop(double gamma) { return (gamma - 1) / (gamma + 1); }
+
+/* (1-u)^(1/(2u)), which the critical pressure ratio and the critical flow function share. */
+static inline double sonic_shape(double u) { return exp(log1p(-u) / (2 * u)); }
+
+static inline double critical_pressure_ratio(double gamma)
+{
+    const double u = sonic_drop(gamma);
+    return sonic_shape(u) * sqrt(1 - u);
+}
+
+/* Psi at Mach 1: mass flow = area p0 / sqrt(R T0) times this. */
+static inline double critical_flow_function(double gamma) { return sonic_shape(sonic_drop(gamma)) * sqrt(gamma); }
+
+/* 1 - (p/p0)^((gamma-1)/gamma); the pressure drop comes in apart because p0 - p is exact where p/p0 is not. */
+static inline double temperature_drop(double gamma, double inlet_pressure, double outlet_pressure)
+{
+    return -expm1((gamma - 1) / gamma * log1p((outlet_pressure - inlet_pressure) / inlet_pressure));
+}
+
+/* 1 - p/p0 of a temperature drop. */
+static inline double pressure_loss(double gamma, double drop) { return -expm1(gamma / (gamma - 1) * log1p(-drop)); }
+
+static inline double isentropic_temperature(double gamma, double inlet_pressure, double inlet_temperature, double outlet_pressure)
+{
+    return inlet_temperature - inlet_temperature * temperature_drop(gamma, inlet_pressure, outlet_pressure);
+}
+
+/* Velocity of a full isentropic expansion. */
+static inline double isentropic_velocity(double gamma, double specific_gas_constant_, double inlet_pressure,
+                                         double inlet_temperature, double outlet_pressure)
+{
+    return sqrt(2 * gamma / (gamma - 1) * specific_gas_constant_ * inlet_temperature
+                * temperature_drop(gamma, inlet_pressure, outlet_pressure));
+}
+
+static inline double mach_of_drop(double gamma, double drop) { return sqrt(2 / (gamma - 1) * drop / (1 - drop)); }
+
+static inline double drop_of_mach(double gamma, double mach)
+{
+    const double x = 0.5 * (gamma - 1) * square(mach);
+    return x / (1 + x);
+}
+
+/* The subsonic drop at which the flow function is sqrt(share) of its critical value, share 0..1:
+ * drop (1-drop)^n = share u (1-u)^n with n = 2/(gamma-1).
+ *
+ * The start is a parabola in sqrt(1 - share) with the right value and slope at 0 and the right curvature at the sonic
+ * point; each step solves the quadratic model of the logarithm, which has no trouble with the maximum there. */
+static inline double subsonic_drop(double gamma, double share)
+{
+    const double u = sonic_drop(gamma);
+    const double n = 2 / (gamma - 1);
+    const double scale = u * share;
+    const double log_sonic = n * log1p(-u);
+    const double slope = exp(log_sonic);
+    if (!(share < 1))
+        return u;
+    if (share < 1e-30)
+        return scale * slope;
+    const double s = sqrt(1 - share);
+    const double a = sqrt(2 * n / (n + 1));
+    const double c = 2 * (slope - 1) + a;
+    const double b = 1 - a - c;
+    double drop = u * (1 - s * (a + s * (b + s * c)));
+    drop = within(drop, scale * slope, u);
+    for (int i = 0; i < 3; i++) {
+        const double f = log(drop / scale) + n * log1p(-drop) - log_sonic;
+        const double df = 1 / drop - n / (1 - drop);
+        const double ddf = -1 / square(drop) - n / square(1 - drop);
+        const double discriminant = square(df) - 2 * f * ddf;
+        drop = discriminant > 0 ? drop - 2 * f / (df + sqrt(discriminant)) : u;
+        drop = within(drop, scale * slope, u);
+    }
+    return drop;
+}
+
+#endif

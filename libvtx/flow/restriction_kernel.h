@@ -1,0 +1,100 @@
+/* Restriction laws without checks, for constant coefficients; p_out <= p_in everywhere. Internal. */
+#ifndef VTX_RESTRICTION_KERNEL_H
+#define VTX_RESTRICTION_KERNEL_H
+
+#include <vtx/restriction.h>
+
+#include "isentropic_kernel.h"
+
+/* ISO 6358-1 with ISO 8778 (values from memory): the only place where a conductance meets its reference state. */
+static const double conductance_density = 1.185;
+static const double conductance_temperature = 293.15;
+
+/* An inverse may be asked for exactly the flow that the forward law gave at its limit, rounding included. */
+#define LIMIT_ROUNDING (16 * DBL_EPSILON)
+
+/* Mass flow through 1 m2 of a nozzle per p0/sqrt(R T0): Psi of the pressure ratio, constant at and below the critical one. */
+static inline double flow_function(double gamma, double inlet_pressure, double outlet_pressure, int32_t *choked)
+{
+    *choked = outlet_pressure <= critical_pressure_ratio(gamma) * inlet_pressure;
+    if (*choked)
+        return critical_flow_function(gamma);
+    const double drop = temperature_drop(gamma, inlet_pressure, outlet_pressure);
+    return sqrt(2 * gamma / (gamma - 1) * drop) * (outlet_pressure / inlet_pressure) / (1 - drop);
+}
+
+/* kg/(s m2) of effective area. */
+static inline double orifice_flux(const vtx_gas *gas, double inlet_pressure, double inlet_temperature, double outlet_pressure,
+                                  int32_t *choked)
+{
+    return inlet_pressure / sqrt(specific_gas_constant(gas) * inlet_temperature)
+        * flow_function(gas->heat_capacity_ratio, inlet_pressure, outlet_pressure, choked);
+}
+
+static inline double orifice_choked_flux(const vtx_gas *gas, double inlet_pressure, double inlet_temperature)
+{
+    return inlet_pressure / sqrt(specific_gas_constant(gas) * inlet_temperature)
+        * critical_flow_function(gas->heat_capacity_ratio);
+}
+
+/* flux at most the choked one (times 1 + LIMIT_ROUNDING). */
+static inline double orifice_outlet_pressure(const vtx_gas *gas, double flux, double inlet_pressure, double inlet_temperature)
+{
+    const double gamma = gas->heat_capacity_ratio;
+    const double share = square(flux / orifice_choked_flux(gas, inlet_pressure, inlet_temperature));
+    return inlet_pressure - inlet_pressure * pressure_loss(gamma, subsonic_drop(gamma, share));
+}
+
+/* Closed form: flux sqrt(R T0)/p_out = sqrt(2 gamma/(gamma-1) drop)/(1-drop) is a quadratic in sqrt(drop). */
+static inline double orifice_inlet_pressure(const vtx_gas *gas, double flux, double inlet_temperature, double outlet_pressure)
+{
+    const double gamma = gas->heat_capacity_ratio;
+    const double pull = flux * sqrt(specific_gas_constant(gas) * inlet_temperature);
+    const double psi = critical_flow_function(gamma);
+    if (pull * critical_pressure_ratio(gamma) >= psi * outlet_pressure)
+        return pull / psi;
+    const double c = 2 * gamma / (gamma - 1);
+    const double x = 2 * pull / (sqrt(c) * outlet_pressure + sqrt(c * square(outlet_pressure) + 4 * square(pull)));
+    return outlet_pressure + outlet_pressure * expm1(-gamma / (gamma - 1) * log1p(-square(x)));
+}
+
+/* kg/s per pascal of inlet pressure: the choked flow of ISO 6358 is this times p1. */
+static inline double conductance_slope(double conductance, double inlet_temperature)
+{
+    return conductance * conductance_density * sqrt(conductance_temperature / inlet_temperature);
+}
+
+/* Flow over choked flow, exponent 1/2, no cracking pressure. With e = (p1-p2)/(p1 (1-b)): 1 - (1-e)^2 = e (2-e). */
+static inline double conductance_share(double critical_ratio, double inlet_pressure, double outlet_pressure, int32_t *choked)
+{
+    *choked = outlet_pressure <= critical_ratio * inlet_pressure;
+    if (*choked)
+        return 1;
+    const double e = (inlet_pressure - outlet_pressure) / (inlet_pressure * (1 - critical_ratio));
+    return sqrt(e * (2 - e));
+}
+
+static inline double conductance_mass_flow(double conductance, double critical_ratio, double inlet_pressure,
+                                           double inlet_temperature, double outlet_pressure, int32_t *choked)
+{
+    return conductance_slope(conductance, inlet_temperature) * inlet_pressure
+        * conductance_share(critical_ratio, inlet_pressure, outlet_pressure, choked);
+}
+
+/* share = flow over choked flow, at most 1 but for rounding. */
+static inline double conductance_outlet_pressure(double critical_ratio, double share, double inlet_pressure)
+{
+    const double w = smaller(square(share), 1);
+    return inlet_pressure - inlet_pressure * (1 - critical_ratio) * w / (1 + sqrt(1 - w));
+}
+
+/* pull = flow/slope, the inlet pressure a choked part would need; otherwise the quadratic that share^2 p1^2 = pull^2 is in p1. */
+static inline double conductance_inlet_pressure(double critical_ratio, double pull, double outlet_pressure)
+{
+    if (pull * critical_ratio >= outlet_pressure)
+        return pull;
+    const double root = sqrt(square(outlet_pressure) + (1 - 2 * critical_ratio) * square(pull));
+    return outlet_pressure + (1 - critical_ratio) * square(pull) / (outlet_pressure + root);
+}
+
+#endif

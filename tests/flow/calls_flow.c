@@ -1,0 +1,226 @@
+/* Every numeric call of the flow layer in one shape. Written by build-aux/generate. */
+#include <vtx/isentropic.h>
+#include <vtx/restriction.h>
+
+#include "../harness/calls.h"
+
+static vtx_status isentropic_temperature_call(const struct call_values *v)
+{
+    return vtx_isentropic_temperature(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status isentropic_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isentropic_temperature_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status critical_pressure_ratio_call(const struct call_values *v)
+{
+    return vtx_critical_pressure_ratio(v->number[0], v->out[0]);
+}
+
+static vtx_status critical_pressure_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_critical_pressure_ratio_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status orifice_mass_flow_call(const struct call_values *v)
+{
+    return vtx_orifice_mass_flow(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->out[0], v->out[1]);
+}
+
+static vtx_status orifice_mass_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_orifice_mass_flow_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status orifice_area_call(const struct call_values *v)
+{
+    return vtx_orifice_area(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->out[0]);
+}
+
+static vtx_status orifice_area_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_orifice_area_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status orifice_outlet_pressure_call(const struct call_values *v)
+{
+    return vtx_orifice_outlet_pressure(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->number[4], v->out[0], v->out[1]);
+}
+
+static vtx_status orifice_outlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_orifice_outlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status orifice_inlet_pressure_call(const struct call_values *v)
+{
+    return vtx_orifice_inlet_pressure(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->number[4], v->out[0]);
+}
+
+static vtx_status orifice_inlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_orifice_inlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status conductance_mass_flow_call(const struct call_values *v)
+{
+    return vtx_conductance_mass_flow(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status conductance_mass_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_conductance_mass_flow_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->out[1],
+        column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status conductance_for_mass_flow_call(const struct call_values *v)
+{
+    return vtx_conductance_for_mass_flow(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->out[0]);
+}
+
+static vtx_status conductance_for_mass_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_conductance_for_mass_flow_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status conductance_outlet_pressure_call(const struct call_values *v)
+{
+    return vtx_conductance_outlet_pressure(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->out[0], v->out[1]);
+}
+
+static vtx_status conductance_outlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_conductance_outlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->out[1],
+        column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status conductance_inlet_pressure_call(const struct call_values *v)
+{
+    return vtx_conductance_inlet_pressure(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->out[0]);
+}
+
+static vtx_status conductance_inlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_conductance_inlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+const struct call_description calls_flow[] = {
+    { "vtx_isentropic_temperature", isentropic_temperature_call, isentropic_temperature_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_critical_pressure_ratio", critical_pressure_ratio_call, critical_pressure_ratio_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_orifice_mass_flow", orifice_mass_flow_call, orifice_mass_flow_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 1 } } },
+    { "vtx_orifice_area", orifice_area_call, orifice_area_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_orifice_outlet_pressure", orifice_outlet_pressure_call, orifice_outlet_pressure_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
+    { "vtx_orifice_inlet_pressure", orifice_inlet_pressure_call, orifice_inlet_pressure_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_conductance_mass_flow", conductance_mass_flow_call, conductance_mass_flow_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 1 } } },
+    { "vtx_conductance_for_mass_flow", conductance_for_mass_flow_call, conductance_for_mass_flow_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_conductance_outlet_pressure", conductance_outlet_pressure_call, conductance_outlet_pressure_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
+    { "vtx_conductance_inlet_pressure", conductance_inlet_pressure_call, conductance_inlet_pressure_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+};
+
+const size_t calls_flow_count = sizeof calls_flow / sizeof calls_flow[0];

@@ -1,0 +1,36 @@
+/* The flow layer's test program. */
+#include <vtx/isentropic.h>
+
+#include "../harness/harness.h"
+
+extern const struct call_description calls_flow[];
+extern const size_t calls_flow_count;
+extern const struct test_suite suite_isentropic;
+extern const struct test_suite suite_restriction;
+
+static int make_record(const char *type, void *record)
+{
+    if (strcmp(type, "vtx_gas") == 0)
+        return vtx_gas_init(record) == VTX_OK;
+    return 0;
+}
+
+static void misuse_and_batch_rules_hold_for_every_call(void)
+{
+    check_calls(calls_flow, calls_flow_count, "calls_flow.txt", make_record);
+}
+
+static const struct test_case tests[] = {
+    { "misuse and batch rules hold for every call", misuse_and_batch_rules_hold_for_every_call },
+};
+TEST_SUITE(flow_calls, tests);
+
+int main(void)
+{
+    static const struct test_suite *const suites[] = {
+        &suite_flow_calls,
+        &suite_isentropic,
+        &suite_restriction,
+    };
+    return run_suites(suites, sizeof suites / sizeof suites[0]);
+}
