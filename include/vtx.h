@@ -11,4 +11,7 @@
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
 
+#include <vtx/exposure.h>
+#include <vtx/noise.h>
+
 #endif

@@ -1,0 +1,195 @@
+/* Batch forms of noise.h. Written by build-aux/generate. */
+#include <vtx/noise.h>
+
+#include "../base/batch.h"
+
+static vtx_status level_of_several_item(const struct batch *b, size_t i)
+{
+    double sum;
+    const vtx_status answer = vtx_level_of_several(batch_get(b, 0, i), b->selector[0], &sum);
+    batch_put(b, 0, i, &sum, sizeof sum);
+    return answer;
+}
+
+vtx_status vtx_level_of_several_batch(size_t n, const double *level, ptrdiff_t level_stride, int32_t count,
+        double *sum, ptrdiff_t sum_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { level, level_stride } };
+    const struct batch_output out[] = { { sum, sum_stride, 0 } };
+    const int32_t selector[] = { count };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, level_of_several_item, status, failed);
+}
+
+static vtx_status level_without_background_item(const struct batch *b, size_t i)
+{
+    double source;
+    const vtx_status answer = vtx_level_without_background(batch_get(b, 0, i), batch_get(b, 1, i), &source);
+    batch_put(b, 0, i, &source, sizeof source);
+    return answer;
+}
+
+vtx_status vtx_level_without_background_batch(size_t n, const double *level, ptrdiff_t level_stride,
+        const double *background, ptrdiff_t background_stride, double *source, ptrdiff_t source_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { level, level_stride }, { background, background_stride } };
+    const struct batch_output out[] = { { source, source_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, level_without_background_item, status,
+        failed);
+}
+
+static vtx_status level_at_distance_item(const struct batch *b, size_t i)
+{
+    double level_there;
+    const vtx_status answer = vtx_level_at_distance(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        &level_there);
+    batch_put(b, 0, i, &level_there, sizeof level_there);
+    return answer;
+}
+
+vtx_status vtx_level_at_distance_batch(size_t n, const double *level, ptrdiff_t level_stride,
+        const double *rated_distance, ptrdiff_t rated_distance_stride, const double *distance,
+        ptrdiff_t distance_stride, double *level_there, ptrdiff_t level_there_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
+        { distance, distance_stride } };
+    const struct batch_output out[] = { { level_there, level_there_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, level_at_distance_item, status, failed);
+}
+
+static vtx_status distance_for_level_item(const struct batch *b, size_t i)
+{
+    double distance;
+    const vtx_status answer = vtx_distance_for_level(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        &distance);
+    batch_put(b, 0, i, &distance, sizeof distance);
+    return answer;
+}
+
+vtx_status vtx_distance_for_level_batch(size_t n, const double *level, ptrdiff_t level_stride,
+        const double *rated_distance, ptrdiff_t rated_distance_stride, const double *wanted_level,
+        ptrdiff_t wanted_level_stride, double *distance, ptrdiff_t distance_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
+        { wanted_level, wanted_level_stride } };
+    const struct batch_output out[] = { { distance, distance_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, distance_for_level_item, status, failed);
+}
+
+static vtx_status sound_power_level_item(const struct batch *b, size_t i)
+{
+    double power_level;
+    const vtx_status answer = vtx_sound_power_level(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        &power_level);
+    batch_put(b, 0, i, &power_level, sizeof power_level);
+    return answer;
+}
+
+vtx_status vtx_sound_power_level_batch(size_t n, const double *level, ptrdiff_t level_stride,
+        const double *rated_distance, ptrdiff_t rated_distance_stride, const double *directivity,
+        ptrdiff_t directivity_stride, double *power_level, ptrdiff_t power_level_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
+        { directivity, directivity_stride } };
+    const struct batch_output out[] = { { power_level, power_level_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, sound_power_level_item, status, failed);
+}
+
+static vtx_status room_constant_item(const struct batch *b, size_t i)
+{
+    double room_constant;
+    const vtx_status answer = vtx_room_constant(batch_get(b, 0, i), batch_get(b, 1, i), &room_constant);
+    batch_put(b, 0, i, &room_constant, sizeof room_constant);
+    return answer;
+}
+
+vtx_status vtx_room_constant_batch(size_t n, const double *area, ptrdiff_t area_stride, const double *absorption,
+        ptrdiff_t absorption_stride, double *room_constant, ptrdiff_t room_constant_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { area, area_stride }, { absorption, absorption_stride } };
+    const struct batch_output out[] = { { room_constant, room_constant_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, room_constant_item, status, failed);
+}
+
+static vtx_status level_in_room_item(const struct batch *b, size_t i)
+{
+    double level_there;
+    const vtx_status answer = vtx_level_in_room(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), &level_there);
+    batch_put(b, 0, i, &level_there, sizeof level_there);
+    return answer;
+}
+
+vtx_status vtx_level_in_room_batch(size_t n, const double *level, ptrdiff_t level_stride,
+        const double *rated_distance, ptrdiff_t rated_distance_stride, const double *distance,
+        ptrdiff_t distance_stride, const double *directivity, ptrdiff_t directivity_stride,
+        const double *room_constant, ptrdiff_t room_constant_stride, double *level_there,
+        ptrdiff_t level_there_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
+        { distance, distance_stride }, { directivity, directivity_stride }, { room_constant, room_constant_stride } };
+    const struct batch_output out[] = { { level_there, level_there_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, level_in_room_item, status, failed);
+}
+
+static vtx_status distance_in_room_item(const struct batch *b, size_t i)
+{
+    double distance;
+    const vtx_status answer = vtx_distance_in_room(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), &distance);
+    batch_put(b, 0, i, &distance, sizeof distance);
+    return answer;
+}
+
+vtx_status vtx_distance_in_room_batch(size_t n, const double *level, ptrdiff_t level_stride,
+        const double *rated_distance, ptrdiff_t rated_distance_stride, const double *wanted_level,
+        ptrdiff_t wanted_level_stride, const double *directivity, ptrdiff_t directivity_stride,
+        const double *room_constant, ptrdiff_t room_constant_stride, double *distance, ptrdiff_t distance_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
+        { wanted_level, wanted_level_stride }, { directivity, directivity_stride },
+        { room_constant, room_constant_stride } };
+    const struct batch_output out[] = { { distance, distance_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, distance_in_room_item, status, failed);
+}
+
+static vtx_status reverberation_distance_item(const struct batch *b, size_t i)
+{
+    double distance;
+    const vtx_status answer = vtx_reverberation_distance(batch_get(b, 0, i), batch_get(b, 1, i), &distance);
+    batch_put(b, 0, i, &distance, sizeof distance);
+    return answer;
+}
+
+vtx_status vtx_reverberation_distance_batch(size_t n, const double *directivity, ptrdiff_t directivity_stride,
+        const double *room_constant, ptrdiff_t room_constant_stride, double *distance, ptrdiff_t distance_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { directivity, directivity_stride }, { room_constant, room_constant_stride } };
+    const struct batch_output out[] = { { distance, distance_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, reverberation_distance_item, status,
+        failed);
+}
+
+static vtx_status attenuation_needed_item(const struct batch *b, size_t i)
+{
+    double attenuation;
+    const vtx_status answer = vtx_attenuation_needed(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        &attenuation);
+    batch_put(b, 0, i, &attenuation, sizeof attenuation);
+    return answer;
+}
+
+vtx_status vtx_attenuation_needed_batch(size_t n, const double *level, ptrdiff_t level_stride,
+        const double *background, ptrdiff_t background_stride, const double *permissible,
+        ptrdiff_t permissible_stride, double *attenuation, ptrdiff_t attenuation_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { level, level_stride }, { background, background_stride },
+        { permissible, permissible_stride } };
+    const struct batch_output out[] = { { attenuation, attenuation_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, attenuation_needed_item, status, failed);
+}

@@ -1,0 +1,404 @@
+/* Every numeric call of the duty layer in one shape. Written by build-aux/generate. */
+#include <vtx/exposure.h>
+#include <vtx/noise.h>
+
+#include "../harness/calls.h"
+
+static vtx_status osha_permissible_time_call(const struct call_values *v)
+{
+    return vtx_osha_permissible_time(v->number[0], v->out[0]);
+}
+
+static vtx_status osha_permissible_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_osha_permissible_time_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status osha_table_time_call(const struct call_values *v)
+{
+    return vtx_osha_table_time(v->number[0], v->out[0]);
+}
+
+static vtx_status osha_table_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_osha_table_time_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status osha_dose_call(const struct call_values *v)
+{
+    return vtx_osha_dose(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status osha_dose_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_osha_dose_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status osha_average_level_call(const struct call_values *v)
+{
+    return vtx_osha_average_level(v->number[0], v->out[0]);
+}
+
+static vtx_status osha_average_level_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_osha_average_level_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status osha_permissible_level_call(const struct call_values *v)
+{
+    return vtx_osha_permissible_level(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status osha_permissible_level_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_osha_permissible_level_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status osha_protected_level_call(const struct call_values *v)
+{
+    return vtx_osha_protected_level(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status osha_protected_level_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_osha_protected_level_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status niosh_permissible_time_call(const struct call_values *v)
+{
+    return vtx_niosh_permissible_time(v->number[0], v->out[0]);
+}
+
+static vtx_status niosh_permissible_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_niosh_permissible_time_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status niosh_dose_call(const struct call_values *v)
+{
+    return vtx_niosh_dose(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status niosh_dose_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_niosh_dose_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status niosh_average_level_call(const struct call_values *v)
+{
+    return vtx_niosh_average_level(v->number[0], v->out[0]);
+}
+
+static vtx_status niosh_average_level_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_niosh_average_level_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status niosh_permissible_level_call(const struct call_values *v)
+{
+    return vtx_niosh_permissible_level(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status niosh_permissible_level_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_niosh_permissible_level_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status daily_exposure_level_call(const struct call_values *v)
+{
+    return vtx_daily_exposure_level(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status daily_exposure_level_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_daily_exposure_level_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status eu_permissible_time_call(const struct call_values *v)
+{
+    return vtx_eu_permissible_time(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status eu_permissible_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_eu_permissible_time_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status eu_permissible_level_call(const struct call_values *v)
+{
+    return vtx_eu_permissible_level(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status eu_permissible_level_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_eu_permissible_level_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status eu_noise_verdict_call(const struct call_values *v)
+{
+    return vtx_eu_noise_verdict(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status eu_noise_verdict_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_eu_noise_verdict_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status level_of_several_call(const struct call_values *v)
+{
+    return vtx_level_of_several(v->number[0], v->selector[0], v->out[0]);
+}
+
+static vtx_status level_of_several_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_level_of_several_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status level_without_background_call(const struct call_values *v)
+{
+    return vtx_level_without_background(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status level_without_background_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_level_without_background_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status level_at_distance_call(const struct call_values *v)
+{
+    return vtx_level_at_distance(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status level_at_distance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_level_at_distance_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status distance_for_level_call(const struct call_values *v)
+{
+    return vtx_distance_for_level(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status distance_for_level_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_distance_for_level_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status sound_power_level_call(const struct call_values *v)
+{
+    return vtx_sound_power_level(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status sound_power_level_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_sound_power_level_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status room_constant_call(const struct call_values *v)
+{
+    return vtx_room_constant(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status room_constant_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_room_constant_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status level_in_room_call(const struct call_values *v)
+{
+    return vtx_level_in_room(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status level_in_room_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_level_in_room_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status distance_in_room_call(const struct call_values *v)
+{
+    return vtx_distance_in_room(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status distance_in_room_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_distance_in_room_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status reverberation_distance_call(const struct call_values *v)
+{
+    return vtx_reverberation_distance(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status reverberation_distance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_reverberation_distance_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status attenuation_needed_call(const struct call_values *v)
+{
+    return vtx_attenuation_needed(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status attenuation_needed_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_attenuation_needed_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+const struct call_description calls_duty[] = {
+    { "vtx_osha_permissible_time", osha_permissible_time_call, osha_permissible_time_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_osha_table_time", osha_table_time_call, osha_table_time_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_osha_dose", osha_dose_call, osha_dose_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_osha_average_level", osha_average_level_call, osha_average_level_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_osha_permissible_level", osha_permissible_level_call, osha_permissible_level_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_osha_protected_level", osha_protected_level_call, osha_protected_level_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_niosh_permissible_time", niosh_permissible_time_call, niosh_permissible_time_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_niosh_dose", niosh_dose_call, niosh_dose_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_niosh_average_level", niosh_average_level_call, niosh_average_level_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_niosh_permissible_level", niosh_permissible_level_call, niosh_permissible_level_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_daily_exposure_level", daily_exposure_level_call, daily_exposure_level_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_eu_permissible_time", eu_permissible_time_call, eu_permissible_time_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_eu_permissible_level", eu_permissible_level_call, eu_permissible_level_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_eu_noise_verdict", eu_noise_verdict_call, eu_noise_verdict_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_eu_noise), "vtx_eu_noise", "ddddiiii", 0 } } },
+    { "vtx_level_of_several", level_of_several_call, level_of_several_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_level_without_background", level_without_background_call, level_without_background_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_level_at_distance", level_at_distance_call, level_at_distance_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_distance_for_level", distance_for_level_call, distance_for_level_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_sound_power_level", sound_power_level_call, sound_power_level_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_room_constant", room_constant_call, room_constant_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_level_in_room", level_in_room_call, level_in_room_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_distance_in_room", distance_in_room_call, distance_in_room_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_reverberation_distance", reverberation_distance_call, reverberation_distance_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_attenuation_needed", attenuation_needed_call, attenuation_needed_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+};
+
+const size_t calls_duty_count = sizeof calls_duty / sizeof calls_duty[0];
