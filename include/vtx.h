@@ -8,6 +8,7 @@
 
 #include <vtx/water.h>
 
+#include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
 

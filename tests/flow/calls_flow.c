@@ -1,8 +1,54 @@
 /* Every numeric call of the flow layer in one shape. Written by build-aux/generate. */
+#include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
 
 #include "../harness/calls.h"
+
+static vtx_status reynolds_number_call(const struct call_values *v)
+{
+    return vtx_reynolds_number(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status reynolds_number_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_reynolds_number_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status darcy_friction_factor_call(const struct call_values *v)
+{
+    return vtx_darcy_friction_factor(v->selector[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status darcy_friction_factor_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_darcy_friction_factor_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanning_friction_factor_call(const struct call_values *v)
+{
+    return vtx_fanning_friction_factor(v->selector[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fanning_friction_factor_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_fanning_friction_factor_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fitting_loss_call(const struct call_values *v)
+{
+    return vtx_fitting_loss(v->selector[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fitting_loss_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_fitting_loss_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status isentropic_temperature_call(const struct call_values *v)
 {
@@ -148,6 +194,26 @@ static vtx_status conductance_inlet_pressure_columns(size_t n, const struct call
 }
 
 const struct call_description calls_flow[] = {
+    { "vtx_reynolds_number", reynolds_number_call, reynolds_number_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_darcy_friction_factor", darcy_friction_factor_call, darcy_friction_factor_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanning_friction_factor", fanning_friction_factor_call, fanning_friction_factor_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fitting_loss", fitting_loss_call, fitting_loss_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_isentropic_temperature", isentropic_temperature_call, isentropic_temperature_columns, 5,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

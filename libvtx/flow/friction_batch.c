@@ -1,0 +1,83 @@
+/* Batch forms of friction.h. Written by build-aux/generate. */
+#include <vtx/friction.h>
+
+#include "../base/batch.h"
+
+static vtx_status reynolds_number_item(const struct batch *b, size_t i)
+{
+    double reynolds;
+    const vtx_status answer = vtx_reynolds_number(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        &reynolds);
+    batch_put(b, 0, i, &reynolds, sizeof reynolds);
+    return answer;
+}
+
+vtx_status vtx_reynolds_number_batch(size_t n, const double *mass_flow, ptrdiff_t mass_flow_stride,
+        const double *diameter, ptrdiff_t diameter_stride, const double *viscosity, ptrdiff_t viscosity_stride,
+        double *reynolds, ptrdiff_t reynolds_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { mass_flow, mass_flow_stride }, { diameter, diameter_stride },
+        { viscosity, viscosity_stride } };
+    const struct batch_output out[] = { { reynolds, reynolds_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, reynolds_number_item, status, failed);
+}
+
+static vtx_status darcy_friction_factor_item(const struct batch *b, size_t i)
+{
+    double factor;
+    const vtx_status answer = vtx_darcy_friction_factor(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        &factor);
+    batch_put(b, 0, i, &factor, sizeof factor);
+    return answer;
+}
+
+vtx_status vtx_darcy_friction_factor_batch(size_t n, int32_t law, const double *reynolds, ptrdiff_t reynolds_stride,
+        const double *relative_roughness, ptrdiff_t relative_roughness_stride, double *factor,
+        ptrdiff_t factor_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { reynolds, reynolds_stride },
+        { relative_roughness, relative_roughness_stride } };
+    const struct batch_output out[] = { { factor, factor_stride, 0 } };
+    const int32_t selector[] = { law };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, darcy_friction_factor_item, status,
+        failed);
+}
+
+static vtx_status fanning_friction_factor_item(const struct batch *b, size_t i)
+{
+    double factor;
+    const vtx_status answer = vtx_fanning_friction_factor(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        &factor);
+    batch_put(b, 0, i, &factor, sizeof factor);
+    return answer;
+}
+
+vtx_status vtx_fanning_friction_factor_batch(size_t n, int32_t law, const double *reynolds,
+        ptrdiff_t reynolds_stride, const double *relative_roughness, ptrdiff_t relative_roughness_stride,
+        double *factor, ptrdiff_t factor_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { reynolds, reynolds_stride },
+        { relative_roughness, relative_roughness_stride } };
+    const struct batch_output out[] = { { factor, factor_stride, 0 } };
+    const int32_t selector[] = { law };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, fanning_friction_factor_item, status,
+        failed);
+}
+
+static vtx_status fitting_loss_item(const struct batch *b, size_t i)
+{
+    double loss;
+    const vtx_status answer = vtx_fitting_loss(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), &loss);
+    batch_put(b, 0, i, &loss, sizeof loss);
+    return answer;
+}
+
+vtx_status vtx_fitting_loss_batch(size_t n, int32_t fitting, const double *diameter, ptrdiff_t diameter_stride,
+        const double *roughness, ptrdiff_t roughness_stride, double *loss, ptrdiff_t loss_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { diameter, diameter_stride }, { roughness, roughness_stride } };
+    const struct batch_output out[] = { { loss, loss_stride, 0 } };
+    const int32_t selector[] = { fitting };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, fitting_loss_item, status, failed);
+}
