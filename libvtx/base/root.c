@@ -6,6 +6,7 @@
 #include "root.h"
 
 enum { ITERATIONS_MAX = 200, GRID = 24 };
+#define SQUARE_ROOT_OF_EPSILON 1.4901161193847656e-8
 
 /* Room for the state of either Brent method (64 and 48 bytes in GSL 2.7); checked before use. */
 union solver_state {
@@ -18,6 +19,7 @@ struct guarded {
     root_function *f;
     void *context;
     int broken;
+    double x, y; /* the last evaluation */
 };
 
 /* GSL must never see a number that is not finite: zero ends its search, broken tells why. */
@@ -25,11 +27,10 @@ static double guarded_value(double x, void *params)
 {
     struct guarded *g = params;
     const double y = g->f(x, g->context);
-    if (!is_finite(y)) {
-        g->broken = 1;
-        return 0;
-    }
-    return y;
+    g->broken |= !is_finite(y);
+    g->x = x;
+    g->y = is_finite(y) ? y : 0;
+    return g->y;
 }
 
 static vtx_status check_bracket(double low, double high, double x_tolerance)
@@ -37,9 +38,20 @@ static vtx_status check_bracket(double low, double high, double x_tolerance)
     return require(is_finite(low) && is_finite(high) && low <= high && is_finite(x_tolerance) && x_tolerance > 0);
 }
 
+/* Brent's point closes in from one side while the far end of its bracket stays where it was; one more evaluation a
+ * tolerance further on tells whether the root is already enclosed, where Brent would go on to the last bit. */
+static int is_enclosed(const gsl_root_fsolver *solver, double previous, double x_tolerance, struct guarded *g)
+{
+    const double root = solver->root, y = g->y;
+    if (g->x != root || fabs(root - previous) > x_tolerance)
+        return 0;
+    const double y_beyond = guarded_value(root + (solver->x_lower < root ? -x_tolerance : x_tolerance), g);
+    return y_beyond == 0 || (y_beyond < 0) != (y < 0);
+}
+
 vtx_status find_root(root_function *f, void *context, double low, double high, double x_tolerance, double *root)
 {
-    struct guarded g = { f, context, 0 };
+    struct guarded g = { f, context, 0, 0, 0 };
     gsl_function objective = { guarded_value, &g };
     union solver_state state;
     gsl_root_fsolver solver = { gsl_root_fsolver_brent, &objective, 0, 0, 0, &state };
@@ -59,9 +71,15 @@ vtx_status find_root(root_function *f, void *context, double low, double high, d
     if (solver.type->size > sizeof state || gsl_root_fsolver_set(&solver, &objective, low, high) != GSL_SUCCESS)
         return poison(root, VTX_NOT_CONVERGED);
     for (int i = 0; i < ITERATIONS_MAX; i++) {
+        const double previous = solver.root;
         if (gsl_root_fsolver_iterate(&solver) != GSL_SUCCESS || g.broken)
             return poison(root, VTX_NOT_CONVERGED);
-        if (solver.x_upper - solver.x_lower <= 2 * x_tolerance) {
+        const double floor = DBL_EPSILON * fabs(solver.root);
+        const int done = solver.x_upper - solver.x_lower <= 2 * larger(x_tolerance, floor)
+            || is_enclosed(&solver, previous, larger(x_tolerance, floor), &g);
+        if (g.broken)
+            return poison(root, VTX_NOT_CONVERGED);
+        if (done) {
             *root = solver.root;
             return VTX_OK;
         }
@@ -71,7 +89,7 @@ vtx_status find_root(root_function *f, void *context, double low, double high, d
 
 vtx_status find_minimum(root_function *f, void *context, double low, double high, double x_tolerance, double *minimum)
 {
-    struct guarded g = { f, context, 0 };
+    struct guarded g = { f, context, 0, 0, 0 };
     gsl_function objective = { guarded_value, &g };
     union solver_state state;
     gsl_min_fminimizer solver;
@@ -117,7 +135,9 @@ vtx_status find_minimum(root_function *f, void *context, double low, double high
         const int code = gsl_min_fminimizer_iterate(&solver);
         if (g.broken)
             return poison(minimum, VTX_NOT_CONVERGED);
-        if (code == GSL_FAILURE || solver.x_upper - solver.x_lower <= 2 * x_tolerance) {
+        /* Brent 1973: below the root of the rounding error a valley is flat, its bracket shrinks no further. */
+        const double reach = larger(2 * x_tolerance, 4 * SQUARE_ROOT_OF_EPSILON * fabs(solver.x_minimum));
+        if (code == GSL_FAILURE || solver.x_upper - solver.x_lower <= reach) {
             *minimum = solver.x_minimum;
             return VTX_OK;
         }
