@@ -3,7 +3,9 @@
 #define VTX_H
 
 #include <vtx/batch.h>
+#include <vtx/quantity.h>
 #include <vtx/status.h>
+#include <vtx/units.h>
 #include <vtx/version.h>
 
 #include <vtx/water.h>
