@@ -1,33 +1,81 @@
-/* Water and ice at saturation. */
+/* Liquid water at saturation. */
 #include <vtx/water.h>
 
-#include "../base/numeric.h"
+#include "water_kernel.h"
 
-/* IAPWS R7-97(2012), table 34; n[0] is not used. */
-static const double n[11] = {
-    0, 0.11670521452767e4, -0.72421316703206e6, -0.17073846940092e2, 0.12020824702470e5, -0.32325550322333e7,
-    0.14915108613530e2, -0.48232657361591e4, 0.40511340542057e6, -0.23855557567849, 0.65017534844798e3
-};
+/* Below it the equation of the liquid's density bends away from any measurement. */
+#define LIQUID_DENSITY_TEMPERATURE_MIN 253.15
 
-#define LIQUID_TEMPERATURE_MIN 233.15
-#define LIQUID_TEMPERATURE_MAX 647.096
-
-/* Equation 30, in MPa there. */
-static inline double liquid_saturation_pressure(double temperature)
+/* IAPWS SR1-86(1992), equation 2. */
+static inline double liquid_density(double temperature)
 {
-    const double theta = temperature + n[9] / (temperature - n[10]);
-    const double a = square(theta) + n[1] * theta + n[2];
-    const double b = n[3] * square(theta) + n[4] * theta + n[5];
-    const double c = n[6] * square(theta) + n[7] * theta + n[8];
-    return 1e6 * square(square(2 * c / (-b + sqrt(square(b) - 4 * a * c))));
+    static const double b[6] = { 1.99274064, 1.09965342, -0.510839303, -1.75493479, -45.5170352, -6.74694450e5 };
+    static const double thirds[6] = { 1, 2, 5, 16, 43, 110 };
+    const double tau = 1 - temperature / WATER_TEMPERATURE_MAX;
+    double sum = 1;
+    for (int i = 0; i < 6; i++)
+        sum += b[i] * pow(tau, thirds[i] / 3);
+    return 322 * sum;
+}
+
+/* IAPWS SR1-86(1992), equations 4 and 6: h' = alpha + T/rho' dp/dT, coefficients from memory, found within 3 J/kg of
+ * IAPWS-95 up to 373 K. */
+static inline double liquid_enthalpy(double temperature)
+{
+    const double theta = temperature / WATER_TEMPERATURE_MAX;
+    const double fourth = square(square(theta));
+    const double alpha = -1135.905627715 - 5.65134998e-8 * pow(theta, -19) + 2690.66631 * theta
+                         + 127.287297 * fourth * sqrt(theta) - 135.003439 * fourth * theta + 0.981825814 * pow(theta, 54.5);
+    return 1000 * alpha + temperature / liquid_density(temperature) * liquid_saturation(temperature).slope;
+}
+
+static vtx_status check_temperature(double temperature, double lowest)
+{
+    return check_positive(temperature, lowest, WATER_TEMPERATURE_MAX);
 }
 
 vtx_status vtx_water_saturation_pressure(double temperature, double *pressure)
 {
-    vtx_status status = worse(require(pressure != NULL),
-                              check_positive(temperature, LIQUID_TEMPERATURE_MIN, LIQUID_TEMPERATURE_MAX));
+    const vtx_status status = worse(require(pressure != NULL), check_temperature(temperature, SUPERCOOLED_TEMPERATURE_MIN));
     if (status != VTX_OK)
         return poison(pressure, status);
     *pressure = liquid_saturation_pressure(temperature);
+    return VTX_OK;
+}
+
+vtx_status vtx_water_saturation_temperature(double pressure, double *temperature)
+{
+    const vtx_status status = worse(require(temperature != NULL),
+                                    check_positive(pressure, SUPERCOOLED_PRESSURE_MIN, WATER_PRESSURE_MAX));
+    if (status != VTX_OK)
+        return poison(temperature, status);
+    *temperature = liquid_saturation_temperature(pressure);
+    return VTX_OK;
+}
+
+vtx_status vtx_water_saturation_slope(double temperature, double *slope)
+{
+    const vtx_status status = worse(require(slope != NULL), check_temperature(temperature, SUPERCOOLED_TEMPERATURE_MIN));
+    if (status != VTX_OK)
+        return poison(slope, status);
+    *slope = liquid_saturation(temperature).slope;
+    return VTX_OK;
+}
+
+vtx_status vtx_water_density(double temperature, double *density)
+{
+    const vtx_status status = worse(require(density != NULL), check_temperature(temperature, LIQUID_DENSITY_TEMPERATURE_MIN));
+    if (status != VTX_OK)
+        return poison(density, status);
+    *density = liquid_density(temperature);
+    return VTX_OK;
+}
+
+vtx_status vtx_water_enthalpy(double temperature, double *enthalpy)
+{
+    const vtx_status status = worse(require(enthalpy != NULL), check_temperature(temperature, LIQUID_DENSITY_TEMPERATURE_MIN));
+    if (status != VTX_OK)
+        return poison(enthalpy, status);
+    *enthalpy = liquid_enthalpy(temperature);
     return VTX_OK;
 }

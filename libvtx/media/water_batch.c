@@ -19,3 +19,154 @@ vtx_status vtx_water_saturation_pressure_batch(size_t n, const double *temperatu
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_saturation_pressure_item, status,
         failed);
 }
+
+static vtx_status water_saturation_temperature_item(const struct batch *b, size_t i)
+{
+    double temperature;
+    const vtx_status answer = vtx_water_saturation_temperature(batch_get(b, 0, i), &temperature);
+    batch_put(b, 0, i, &temperature, sizeof temperature);
+    return answer;
+}
+
+vtx_status vtx_water_saturation_temperature_batch(size_t n, const double *pressure, ptrdiff_t pressure_stride,
+        double *temperature, ptrdiff_t temperature_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride } };
+    const struct batch_output out[] = { { temperature, temperature_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_saturation_temperature_item,
+        status, failed);
+}
+
+static vtx_status water_saturation_slope_item(const struct batch *b, size_t i)
+{
+    double slope;
+    const vtx_status answer = vtx_water_saturation_slope(batch_get(b, 0, i), &slope);
+    batch_put(b, 0, i, &slope, sizeof slope);
+    return answer;
+}
+
+vtx_status vtx_water_saturation_slope_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *slope, ptrdiff_t slope_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { temperature, temperature_stride } };
+    const struct batch_output out[] = { { slope, slope_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_saturation_slope_item, status,
+        failed);
+}
+
+static vtx_status water_density_item(const struct batch *b, size_t i)
+{
+    double density;
+    const vtx_status answer = vtx_water_density(batch_get(b, 0, i), &density);
+    batch_put(b, 0, i, &density, sizeof density);
+    return answer;
+}
+
+vtx_status vtx_water_density_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *density, ptrdiff_t density_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { temperature, temperature_stride } };
+    const struct batch_output out[] = { { density, density_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_density_item, status, failed);
+}
+
+static vtx_status water_enthalpy_item(const struct batch *b, size_t i)
+{
+    double enthalpy;
+    const vtx_status answer = vtx_water_enthalpy(batch_get(b, 0, i), &enthalpy);
+    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    return answer;
+}
+
+vtx_status vtx_water_enthalpy_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *enthalpy, ptrdiff_t enthalpy_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { temperature, temperature_stride } };
+    const struct batch_output out[] = { { enthalpy, enthalpy_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_enthalpy_item, status, failed);
+}
+
+static vtx_status ice_sublimation_pressure_item(const struct batch *b, size_t i)
+{
+    double pressure;
+    const vtx_status answer = vtx_ice_sublimation_pressure(batch_get(b, 0, i), &pressure);
+    batch_put(b, 0, i, &pressure, sizeof pressure);
+    return answer;
+}
+
+vtx_status vtx_ice_sublimation_pressure_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *pressure, ptrdiff_t pressure_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { temperature, temperature_stride } };
+    const struct batch_output out[] = { { pressure, pressure_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_sublimation_pressure_item, status,
+        failed);
+}
+
+static vtx_status ice_sublimation_temperature_item(const struct batch *b, size_t i)
+{
+    double temperature;
+    const vtx_status answer = vtx_ice_sublimation_temperature(batch_get(b, 0, i), &temperature);
+    batch_put(b, 0, i, &temperature, sizeof temperature);
+    return answer;
+}
+
+vtx_status vtx_ice_sublimation_temperature_batch(size_t n, const double *pressure, ptrdiff_t pressure_stride,
+        double *temperature, ptrdiff_t temperature_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride } };
+    const struct batch_output out[] = { { temperature, temperature_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_sublimation_temperature_item, status,
+        failed);
+}
+
+static vtx_status ice_sublimation_slope_item(const struct batch *b, size_t i)
+{
+    double slope;
+    const vtx_status answer = vtx_ice_sublimation_slope(batch_get(b, 0, i), &slope);
+    batch_put(b, 0, i, &slope, sizeof slope);
+    return answer;
+}
+
+vtx_status vtx_ice_sublimation_slope_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *slope, ptrdiff_t slope_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { temperature, temperature_stride } };
+    const struct batch_output out[] = { { slope, slope_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_sublimation_slope_item, status,
+        failed);
+}
+
+static vtx_status ice_density_item(const struct batch *b, size_t i)
+{
+    double density;
+    const vtx_status answer = vtx_ice_density(batch_get(b, 0, i), batch_get(b, 1, i), &density);
+    batch_put(b, 0, i, &density, sizeof density);
+    return answer;
+}
+
+vtx_status vtx_ice_density_batch(size_t n, const double *pressure, ptrdiff_t pressure_stride,
+        const double *temperature, ptrdiff_t temperature_stride, double *density, ptrdiff_t density_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride }, { temperature, temperature_stride } };
+    const struct batch_output out[] = { { density, density_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_density_item, status, failed);
+}
+
+static vtx_status ice_enthalpy_item(const struct batch *b, size_t i)
+{
+    double enthalpy;
+    const vtx_status answer = vtx_ice_enthalpy(batch_get(b, 0, i), batch_get(b, 1, i), &enthalpy);
+    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    return answer;
+}
+
+vtx_status vtx_ice_enthalpy_batch(size_t n, const double *pressure, ptrdiff_t pressure_stride,
+        const double *temperature, ptrdiff_t temperature_stride, double *enthalpy, ptrdiff_t enthalpy_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride }, { temperature, temperature_stride } };
+    const struct batch_output out[] = { { enthalpy, enthalpy_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_enthalpy_item, status, failed);
+}

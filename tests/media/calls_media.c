@@ -15,9 +15,146 @@ static vtx_status water_saturation_pressure_columns(size_t n, const struct call_
         column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status water_saturation_temperature_call(const struct call_values *v)
+{
+    return vtx_water_saturation_temperature(v->number[0], v->out[0]);
+}
+
+static vtx_status water_saturation_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_water_saturation_temperature_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status water_saturation_slope_call(const struct call_values *v)
+{
+    return vtx_water_saturation_slope(v->number[0], v->out[0]);
+}
+
+static vtx_status water_saturation_slope_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_water_saturation_slope_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status water_density_call(const struct call_values *v)
+{
+    return vtx_water_density(v->number[0], v->out[0]);
+}
+
+static vtx_status water_density_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_water_density_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status water_enthalpy_call(const struct call_values *v)
+{
+    return vtx_water_enthalpy(v->number[0], v->out[0]);
+}
+
+static vtx_status water_enthalpy_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_water_enthalpy_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status ice_sublimation_pressure_call(const struct call_values *v)
+{
+    return vtx_ice_sublimation_pressure(v->number[0], v->out[0]);
+}
+
+static vtx_status ice_sublimation_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_ice_sublimation_pressure_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status ice_sublimation_temperature_call(const struct call_values *v)
+{
+    return vtx_ice_sublimation_temperature(v->number[0], v->out[0]);
+}
+
+static vtx_status ice_sublimation_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_ice_sublimation_temperature_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status ice_sublimation_slope_call(const struct call_values *v)
+{
+    return vtx_ice_sublimation_slope(v->number[0], v->out[0]);
+}
+
+static vtx_status ice_sublimation_slope_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_ice_sublimation_slope_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status ice_density_call(const struct call_values *v)
+{
+    return vtx_ice_density(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status ice_density_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_ice_density_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status ice_enthalpy_call(const struct call_values *v)
+{
+    return vtx_ice_enthalpy(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status ice_enthalpy_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_ice_enthalpy_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 const struct call_description calls_media[] = {
     { "vtx_water_saturation_pressure", water_saturation_pressure_call, water_saturation_pressure_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_water_saturation_temperature", water_saturation_temperature_call, water_saturation_temperature_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_water_saturation_slope", water_saturation_slope_call, water_saturation_slope_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_water_density", water_density_call, water_density_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_water_enthalpy", water_enthalpy_call, water_enthalpy_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_ice_sublimation_pressure", ice_sublimation_pressure_call, ice_sublimation_pressure_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_ice_sublimation_temperature", ice_sublimation_temperature_call, ice_sublimation_temperature_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_ice_sublimation_slope", ice_sublimation_slope_call, ice_sublimation_slope_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_ice_density", ice_density_call, ice_density_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_ice_enthalpy", ice_enthalpy_call, ice_enthalpy_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
 };
 
