@@ -14,6 +14,9 @@
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
 
+#include <vtx/laws.h>
+#include <vtx/separation.h>
+
 #include <vtx/exposure.h>
 #include <vtx/noise.h>
 

@@ -1,0 +1,40 @@
+/* Ranges of what enters and where it leaves, shared by separation and its inverses. Internal. */
+#ifndef VTX_TUBE_FEED_H
+#define VTX_TUBE_FEED_H
+
+#include "curve.h"
+
+enum { AIR_IDEAL = 1 };
+
+static const double inlet_temperature_min = 200, inlet_temperature_max = 400;
+static const double humidity_ratio_max = 0.2;
+
+static inline double inlet_pressure_min(int32_t model) { (void)model; return 1e4; }
+static inline double inlet_pressure_max(int32_t model) { (void)model; return 1e7; }
+static inline double outlet_pressure_min(int32_t model) { (void)model; return 1e3; }
+
+static inline vtx_status check_feed(int32_t model, double inlet_pressure, double inlet_temperature, double humidity_ratio)
+{
+    return worse(worse(require(model == AIR_IDEAL),
+                       check_positive(inlet_pressure, inlet_pressure_min(model), inlet_pressure_max(model))),
+                 worse(check_positive(inlet_temperature, inlet_temperature_min, inlet_temperature_max),
+                       check_amount(humidity_ratio, humidity_ratio_max)));
+}
+
+static inline vtx_status check_outlet(int32_t model, double inlet_pressure, double outlet_pressure)
+{
+    return worse(check_positive(outlet_pressure, outlet_pressure_min(model), inlet_pressure_max(model)),
+                 require(outlet_pressure <= inlet_pressure));
+}
+
+/* Where the curve rests on nothing: the ends of the cold fraction, and ratios beyond the points it was fitted to. */
+static inline int32_t curve_advisories(const vtx_tube *tube, double log_ratio, double cold_fraction)
+{
+    static const double log_ratio_min = 0.6931471805599453, log_ratio_max = 2.1400661634962708; /* ln 2, ln 8.5 */
+    const int uncalibrated = tube->basis == VTX_TUBE_UNCALIBRATED;
+    const int extrapolated = cold_fraction < 0.1 || cold_fraction > 0.9 ||
+                             (uncalibrated && (log_ratio < log_ratio_min || log_ratio > log_ratio_max));
+    return (uncalibrated ? VTX_ADVISORY_UNCALIBRATED : 0) | (extrapolated ? VTX_ADVISORY_EXTRAPOLATED : 0);
+}
+
+#endif

@@ -1,0 +1,61 @@
+/* Separation of the perfect gas, unchecked. Internal. */
+#ifndef VTX_TUBE_IDEAL_STREAMS_H
+#define VTX_TUBE_IDEAL_STREAMS_H
+
+#include "feed.h"
+#include "laws_kernel.h"
+#include "perfect_air.h"
+
+/* Separation of a tube efficiency: a leak moves each outlet towards the surroundings. */
+struct ideal_case {
+    double inlet_temperature, drop; /* K  isentropic, to the cold pressure */
+    double cold_shape, hot_shape, cold_remainder, hot_remainder, ambient_temperature;
+};
+
+static inline double ideal_cold(const struct ideal_case *c, double efficiency)
+{
+    const double t = c->inlet_temperature - efficiency * c->cold_shape * c->drop;
+    return c->cold_remainder == 1 ? t : c->ambient_temperature + (t - c->ambient_temperature) * c->cold_remainder;
+}
+
+static inline double ideal_hot(const struct ideal_case *c, double efficiency)
+{
+    const double t = c->inlet_temperature + efficiency * c->hot_shape * c->drop;
+    return c->hot_remainder == 1 ? t : c->ambient_temperature + (t - c->ambient_temperature) * c->hot_remainder;
+}
+
+static inline void separate_ideal(const vtx_tube *tube, double inlet_pressure, double inlet_temperature, double cold_pressure,
+                                  double hot_pressure, double cold_fraction, vtx_streams *out)
+{
+    const double cp = perfect_air_heat_capacity, gas_constant = perfect_air_gas_constant, mu = cold_fraction;
+    const double log_cold = log_pressure_ratio(inlet_pressure, cold_pressure);
+    const double log_hot = hot_pressure == cold_pressure ? log_cold : log_pressure_ratio(inlet_pressure, hot_pressure);
+    const double gain = efficiency_gain(tube, log_cold);
+    const double efficiency = smaller(gain * tube->peak_efficiency, 1);
+    const struct ideal_case c = { inlet_temperature, -inlet_temperature * expm1(-gas_constant / cp * log_cold),
+                                  cold_shape(tube->coldest_fraction, mu), hot_shape(tube->coldest_fraction, mu),
+                                  leak_remainder(tube->cold_leak, mu), leak_remainder(tube->hot_leak, 1 - mu),
+                                  tube->ambient_temperature };
+    out->cold_temperature = ideal_cold(&c, efficiency);
+    out->hot_temperature = ideal_hot(&c, efficiency);
+    out->cold_temperature_low = ideal_cold(&c, smaller(gain * tube->efficiency_high, 1));
+    out->hot_temperature_high = ideal_hot(&c, smaller(gain * tube->efficiency_high, 1));
+    out->cold_temperature_high = ideal_cold(&c, smaller(gain * tube->efficiency_low, 1));
+    out->hot_temperature_low = ideal_hot(&c, smaller(gain * tube->efficiency_low, 1));
+    out->cold_fraction = mu;
+    out->heat_gain = mu * cp * (out->cold_temperature - (inlet_temperature - efficiency * c.cold_shape * c.drop));
+    out->heat_loss = (1 - mu) * cp * (inlet_temperature + efficiency * c.hot_shape * c.drop - out->hot_temperature);
+    out->entropy_generation = mu * (cp * log(out->cold_temperature / inlet_temperature) + gas_constant * log_cold) +
+                              (1 - mu) * (cp * log(out->hot_temperature / inlet_temperature) + gas_constant * log_hot) +
+                              (out->heat_loss - out->heat_gain) / tube->ambient_temperature;
+    out->isentropic_efficiency = c.drop > 0 ? (inlet_temperature - out->cold_temperature) / c.drop : quiet_nan();
+    out->isentropic_temperature = inlet_temperature - c.drop;
+    out->throttle_temperature = inlet_temperature;
+    out->joule_thomson_drop = 0;
+    out->condensed = out->condensed_low = out->condensed_high = out->frozen_share = 0;
+    out->advisories = curve_advisories(tube, log_cold, mu) | (c.drop > 0 ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE) |
+                      (gain * tube->efficiency_high > 1 ? VTX_ADVISORY_SECOND_LAW_LIMITED : 0);
+    out->condensed_phase = 0;
+}
+
+#endif

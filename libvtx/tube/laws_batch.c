@@ -1,0 +1,355 @@
+/* Batch forms of laws.h. Written by build-aux/generate. */
+#include <vtx/laws.h>
+
+#include "../base/batch.h"
+
+static vtx_status first_law_residual_item(const struct batch *b, size_t i)
+{
+    double residual;
+    const vtx_status answer = vtx_first_law_residual(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), &residual);
+    batch_put(b, 0, i, &residual, sizeof residual);
+    return answer;
+}
+
+vtx_status vtx_first_law_residual_batch(size_t n, const double *heat_capacity, ptrdiff_t heat_capacity_stride,
+        const double *inlet_temperature, ptrdiff_t inlet_temperature_stride, const double *cold_temperature,
+        ptrdiff_t cold_temperature_stride, const double *hot_temperature, ptrdiff_t hot_temperature_stride,
+        const double *cold_fraction, ptrdiff_t cold_fraction_stride, double *residual, ptrdiff_t residual_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { heat_capacity, heat_capacity_stride },
+        { inlet_temperature, inlet_temperature_stride }, { cold_temperature, cold_temperature_stride },
+        { hot_temperature, hot_temperature_stride }, { cold_fraction, cold_fraction_stride } };
+    const struct batch_output out[] = { { residual, residual_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, first_law_residual_item, status, failed);
+}
+
+static vtx_status hot_temperature_from_balance_item(const struct batch *b, size_t i)
+{
+    double hot_temperature;
+    const vtx_status answer = vtx_hot_temperature_from_balance(batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), &hot_temperature);
+    batch_put(b, 0, i, &hot_temperature, sizeof hot_temperature);
+    return answer;
+}
+
+vtx_status vtx_hot_temperature_from_balance_batch(size_t n, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *cold_temperature, ptrdiff_t cold_temperature_stride,
+        const double *cold_fraction, ptrdiff_t cold_fraction_stride, double *hot_temperature,
+        ptrdiff_t hot_temperature_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { inlet_temperature, inlet_temperature_stride },
+        { cold_temperature, cold_temperature_stride }, { cold_fraction, cold_fraction_stride } };
+    const struct batch_output out[] = { { hot_temperature, hot_temperature_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, hot_temperature_from_balance_item,
+        status, failed);
+}
+
+static vtx_status cold_fraction_from_temperatures_item(const struct batch *b, size_t i)
+{
+    double cold_fraction;
+    const vtx_status answer = vtx_cold_fraction_from_temperatures(batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), &cold_fraction);
+    batch_put(b, 0, i, &cold_fraction, sizeof cold_fraction);
+    return answer;
+}
+
+vtx_status vtx_cold_fraction_from_temperatures_batch(size_t n, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *cold_temperature, ptrdiff_t cold_temperature_stride,
+        const double *hot_temperature, ptrdiff_t hot_temperature_stride, double *cold_fraction,
+        ptrdiff_t cold_fraction_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { inlet_temperature, inlet_temperature_stride },
+        { cold_temperature, cold_temperature_stride }, { hot_temperature, hot_temperature_stride } };
+    const struct batch_output out[] = { { cold_fraction, cold_fraction_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cold_fraction_from_temperatures_item,
+        status, failed);
+}
+
+static vtx_status refrigeration_capacity_item(const struct batch *b, size_t i)
+{
+    double capacity;
+    const vtx_status answer = vtx_refrigeration_capacity(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), &capacity);
+    batch_put(b, 0, i, &capacity, sizeof capacity);
+    return answer;
+}
+
+vtx_status vtx_refrigeration_capacity_batch(size_t n, const double *cold_mass_flow, ptrdiff_t cold_mass_flow_stride,
+        const double *heat_capacity, ptrdiff_t heat_capacity_stride, const double *reference_temperature,
+        ptrdiff_t reference_temperature_stride, const double *cold_temperature, ptrdiff_t cold_temperature_stride,
+        double *capacity, ptrdiff_t capacity_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { cold_mass_flow, cold_mass_flow_stride },
+        { heat_capacity, heat_capacity_stride }, { reference_temperature, reference_temperature_stride },
+        { cold_temperature, cold_temperature_stride } };
+    const struct batch_output out[] = { { capacity, capacity_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, refrigeration_capacity_item, status,
+        failed);
+}
+
+static vtx_status entropy_generation_item(const struct batch *b, size_t i)
+{
+    double entropy_generation;
+    const vtx_status answer = vtx_entropy_generation(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
+        batch_get(b, 8, i), &entropy_generation);
+    batch_put(b, 0, i, &entropy_generation, sizeof entropy_generation);
+    return answer;
+}
+
+vtx_status vtx_entropy_generation_batch(size_t n, const double *heat_capacity, ptrdiff_t heat_capacity_stride,
+        const double *gas_constant, ptrdiff_t gas_constant_stride, const double *inlet_pressure,
+        ptrdiff_t inlet_pressure_stride, const double *inlet_temperature, ptrdiff_t inlet_temperature_stride,
+        const double *cold_pressure, ptrdiff_t cold_pressure_stride, const double *cold_temperature,
+        ptrdiff_t cold_temperature_stride, const double *hot_pressure, ptrdiff_t hot_pressure_stride,
+        const double *hot_temperature, ptrdiff_t hot_temperature_stride, const double *cold_fraction,
+        ptrdiff_t cold_fraction_stride, double *entropy_generation, ptrdiff_t entropy_generation_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { heat_capacity, heat_capacity_stride }, { gas_constant, gas_constant_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { cold_pressure, cold_pressure_stride }, { cold_temperature, cold_temperature_stride },
+        { hot_pressure, hot_pressure_stride }, { hot_temperature, hot_temperature_stride },
+        { cold_fraction, cold_fraction_stride } };
+    const struct batch_output out[] = { { entropy_generation, entropy_generation_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, entropy_generation_item, status, failed);
+}
+
+static vtx_status second_law_limit_item(const struct batch *b, size_t i)
+{
+    double cold_temperature;
+    const vtx_status answer = vtx_second_law_limit(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &cold_temperature);
+    batch_put(b, 0, i, &cold_temperature, sizeof cold_temperature);
+    return answer;
+}
+
+vtx_status vtx_second_law_limit_batch(size_t n, const double *gamma, ptrdiff_t gamma_stride,
+        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *cold_pressure, ptrdiff_t cold_pressure_stride,
+        const double *hot_pressure, ptrdiff_t hot_pressure_stride, const double *cold_fraction,
+        ptrdiff_t cold_fraction_stride, double *cold_temperature, ptrdiff_t cold_temperature_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { gamma, gamma_stride }, { inlet_pressure, inlet_pressure_stride },
+        { inlet_temperature, inlet_temperature_stride }, { cold_pressure, cold_pressure_stride },
+        { hot_pressure, hot_pressure_stride }, { cold_fraction, cold_fraction_stride } };
+    const struct batch_output out[] = { { cold_temperature, cold_temperature_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, second_law_limit_item, status, failed);
+}
+
+static vtx_status isentropic_drop_item(const struct batch *b, size_t i)
+{
+    double drop;
+    const vtx_status answer = vtx_isentropic_drop(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), &drop);
+    batch_put(b, 0, i, &drop, sizeof drop);
+    return answer;
+}
+
+vtx_status vtx_isentropic_drop_batch(size_t n, const double *gamma, ptrdiff_t gamma_stride,
+        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *cold_pressure, ptrdiff_t cold_pressure_stride,
+        double *drop, ptrdiff_t drop_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gamma, gamma_stride }, { inlet_pressure, inlet_pressure_stride },
+        { inlet_temperature, inlet_temperature_stride }, { cold_pressure, cold_pressure_stride } };
+    const struct batch_output out[] = { { drop, drop_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, isentropic_drop_item, status, failed);
+}
+
+static vtx_status ideal_vortex_item(const struct batch *b, size_t i)
+{
+    vtx_vortex vortex;
+    const vtx_status answer = vtx_ideal_vortex(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), &vortex);
+    batch_put(b, 0, i, &vortex, sizeof vortex);
+    return answer;
+}
+
+vtx_status vtx_ideal_vortex_batch(size_t n, const double *gamma, ptrdiff_t gamma_stride,
+        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *cold_pressure, ptrdiff_t cold_pressure_stride,
+        const double *hot_pressure, ptrdiff_t hot_pressure_stride, vtx_vortex *vortex, ptrdiff_t vortex_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gamma, gamma_stride }, { inlet_pressure, inlet_pressure_stride },
+        { inlet_temperature, inlet_temperature_stride }, { cold_pressure, cold_pressure_stride },
+        { hot_pressure, hot_pressure_stride } };
+    const struct batch_output out[] = { { vortex, vortex_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ideal_vortex_item, status, failed);
+}
+
+static vtx_status flow_exergy_item(const struct batch *b, size_t i)
+{
+    double exergy;
+    const vtx_status answer = vtx_flow_exergy(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &exergy);
+    batch_put(b, 0, i, &exergy, sizeof exergy);
+    return answer;
+}
+
+vtx_status vtx_flow_exergy_batch(size_t n, const double *heat_capacity, ptrdiff_t heat_capacity_stride,
+        const double *gas_constant, ptrdiff_t gas_constant_stride, const double *pressure, ptrdiff_t pressure_stride,
+        const double *temperature, ptrdiff_t temperature_stride, const double *ambient_pressure,
+        ptrdiff_t ambient_pressure_stride, const double *ambient_temperature, ptrdiff_t ambient_temperature_stride,
+        double *exergy, ptrdiff_t exergy_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { heat_capacity, heat_capacity_stride }, { gas_constant, gas_constant_stride },
+        { pressure, pressure_stride }, { temperature, temperature_stride },
+        { ambient_pressure, ambient_pressure_stride }, { ambient_temperature, ambient_temperature_stride } };
+    const struct batch_output out[] = { { exergy, exergy_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, flow_exergy_item, status, failed);
+}
+
+static vtx_status exergy_balance_item(const struct batch *b, size_t i)
+{
+    vtx_exergy_account account;
+    const vtx_status answer = vtx_exergy_balance(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
+        batch_get(b, 8, i), batch_get(b, 9, i), batch_get(b, 10, i), &account);
+    batch_put(b, 0, i, &account, sizeof account);
+    return answer;
+}
+
+vtx_status vtx_exergy_balance_batch(size_t n, const double *heat_capacity, ptrdiff_t heat_capacity_stride,
+        const double *gas_constant, ptrdiff_t gas_constant_stride, const double *inlet_pressure,
+        ptrdiff_t inlet_pressure_stride, const double *inlet_temperature, ptrdiff_t inlet_temperature_stride,
+        const double *cold_pressure, ptrdiff_t cold_pressure_stride, const double *cold_temperature,
+        ptrdiff_t cold_temperature_stride, const double *hot_pressure, ptrdiff_t hot_pressure_stride,
+        const double *hot_temperature, ptrdiff_t hot_temperature_stride, const double *cold_fraction,
+        ptrdiff_t cold_fraction_stride, const double *ambient_pressure, ptrdiff_t ambient_pressure_stride,
+        const double *ambient_temperature, ptrdiff_t ambient_temperature_stride, vtx_exergy_account *account,
+        ptrdiff_t account_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { heat_capacity, heat_capacity_stride }, { gas_constant, gas_constant_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { cold_pressure, cold_pressure_stride }, { cold_temperature, cold_temperature_stride },
+        { hot_pressure, hot_pressure_stride }, { hot_temperature, hot_temperature_stride },
+        { cold_fraction, cold_fraction_stride }, { ambient_pressure, ambient_pressure_stride },
+        { ambient_temperature, ambient_temperature_stride } };
+    const struct batch_output out[] = { { account, account_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, exergy_balance_item, status, failed);
+}
+
+static vtx_status isentropic_temperature_efficiency_item(const struct batch *b, size_t i)
+{
+    double efficiency;
+    const vtx_status answer = vtx_isentropic_temperature_efficiency(batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &efficiency);
+    batch_put(b, 0, i, &efficiency, sizeof efficiency);
+    return answer;
+}
+
+vtx_status vtx_isentropic_temperature_efficiency_batch(size_t n, const double *gamma, ptrdiff_t gamma_stride,
+        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *cold_pressure, ptrdiff_t cold_pressure_stride,
+        const double *cold_temperature, ptrdiff_t cold_temperature_stride, double *efficiency,
+        ptrdiff_t efficiency_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gamma, gamma_stride }, { inlet_pressure, inlet_pressure_stride },
+        { inlet_temperature, inlet_temperature_stride }, { cold_pressure, cold_pressure_stride },
+        { cold_temperature, cold_temperature_stride } };
+    const struct batch_output out[] = { { efficiency, efficiency_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, isentropic_temperature_efficiency_item,
+        status, failed);
+}
+
+static vtx_status adiabatic_efficiency_item(const struct batch *b, size_t i)
+{
+    double efficiency;
+    const vtx_status answer = vtx_adiabatic_efficiency(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &efficiency);
+    batch_put(b, 0, i, &efficiency, sizeof efficiency);
+    return answer;
+}
+
+vtx_status vtx_adiabatic_efficiency_batch(size_t n, const double *gamma, ptrdiff_t gamma_stride,
+        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *cold_pressure, ptrdiff_t cold_pressure_stride,
+        const double *cold_temperature, ptrdiff_t cold_temperature_stride, const double *cold_fraction,
+        ptrdiff_t cold_fraction_stride, double *efficiency, ptrdiff_t efficiency_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { gamma, gamma_stride }, { inlet_pressure, inlet_pressure_stride },
+        { inlet_temperature, inlet_temperature_stride }, { cold_pressure, cold_pressure_stride },
+        { cold_temperature, cold_temperature_stride }, { cold_fraction, cold_fraction_stride } };
+    const struct batch_output out[] = { { efficiency, efficiency_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, adiabatic_efficiency_item, status, failed);
+}
+
+static vtx_status cop_isothermal_item(const struct batch *b, size_t i)
+{
+    double performance;
+    const vtx_status answer = vtx_cop_isothermal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
+        &performance);
+    batch_put(b, 0, i, &performance, sizeof performance);
+    return answer;
+}
+
+vtx_status vtx_cop_isothermal_batch(size_t n, const double *heat_capacity, ptrdiff_t heat_capacity_stride,
+        const double *gas_constant, ptrdiff_t gas_constant_stride, const double *intake_pressure,
+        ptrdiff_t intake_pressure_stride, const double *intake_temperature, ptrdiff_t intake_temperature_stride,
+        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *cold_temperature, ptrdiff_t cold_temperature_stride,
+        const double *cold_fraction, ptrdiff_t cold_fraction_stride, double *performance,
+        ptrdiff_t performance_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { heat_capacity, heat_capacity_stride }, { gas_constant, gas_constant_stride },
+        { intake_pressure, intake_pressure_stride }, { intake_temperature, intake_temperature_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { cold_temperature, cold_temperature_stride }, { cold_fraction, cold_fraction_stride } };
+    const struct batch_output out[] = { { performance, performance_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cop_isothermal_item, status, failed);
+}
+
+static vtx_status cop_adiabatic_item(const struct batch *b, size_t i)
+{
+    double performance;
+    const vtx_status answer = vtx_cop_adiabatic(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
+        &performance);
+    batch_put(b, 0, i, &performance, sizeof performance);
+    return answer;
+}
+
+vtx_status vtx_cop_adiabatic_batch(size_t n, const double *heat_capacity, ptrdiff_t heat_capacity_stride,
+        const double *gas_constant, ptrdiff_t gas_constant_stride, const double *intake_pressure,
+        ptrdiff_t intake_pressure_stride, const double *intake_temperature, ptrdiff_t intake_temperature_stride,
+        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *cold_temperature, ptrdiff_t cold_temperature_stride,
+        const double *cold_fraction, ptrdiff_t cold_fraction_stride, double *performance,
+        ptrdiff_t performance_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { heat_capacity, heat_capacity_stride }, { gas_constant, gas_constant_stride },
+        { intake_pressure, intake_pressure_stride }, { intake_temperature, intake_temperature_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { cold_temperature, cold_temperature_stride }, { cold_fraction, cold_fraction_stride } };
+    const struct batch_output out[] = { { performance, performance_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cop_adiabatic_item, status, failed);
+}
+
+static vtx_status cop_electrical_item(const struct batch *b, size_t i)
+{
+    double performance;
+    const vtx_status answer = vtx_cop_electrical(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), &performance);
+    batch_put(b, 0, i, &performance, sizeof performance);
+    return answer;
+}
+
+vtx_status vtx_cop_electrical_batch(size_t n, const double *heat_capacity, ptrdiff_t heat_capacity_stride,
+        const double *inlet_temperature, ptrdiff_t inlet_temperature_stride, const double *cold_temperature,
+        ptrdiff_t cold_temperature_stride, const double *cold_fraction, ptrdiff_t cold_fraction_stride,
+        const double *electrical_work, ptrdiff_t electrical_work_stride, double *performance,
+        ptrdiff_t performance_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { heat_capacity, heat_capacity_stride },
+        { inlet_temperature, inlet_temperature_stride }, { cold_temperature, cold_temperature_stride },
+        { cold_fraction, cold_fraction_stride }, { electrical_work, electrical_work_stride } };
+    const struct batch_output out[] = { { performance, performance_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cop_electrical_item, status, failed);
+}

@@ -1,0 +1,34 @@
+/* Perfect-gas laws of the tube, unchecked. Internal. */
+#ifndef VTX_TUBE_LAWS_KERNEL_H
+#define VTX_TUBE_LAWS_KERNEL_H
+
+#include "../base/numeric.h"
+
+/* ln(in/out) >= 0; the difference keeps its digits when the pressures are nearly equal. */
+static inline double log_pressure_ratio(double inlet_pressure, double outlet_pressure)
+{
+    return 2 * outlet_pressure > inlet_pressure ? -log1p((outlet_pressure - inlet_pressure) / inlet_pressure)
+                                                : log(inlet_pressure / outlet_pressure);
+}
+
+/* 1 - (out/in)^k */
+static inline double isentropic_share(double k, double inlet_pressure, double outlet_pressure)
+{
+    return -expm1(-k * log_pressure_ratio(inlet_pressure, outlet_pressure));
+}
+
+static inline double entropy_change(double heat_capacity, double gas_constant, double inlet_pressure, double inlet_temperature,
+                                    double pressure, double temperature)
+{
+    return heat_capacity * log(temperature / inlet_temperature) - gas_constant * log(pressure / inlet_pressure);
+}
+
+/* (temperature, pressure) against the dead state. */
+static inline double flow_exergy(double heat_capacity, double gas_constant, double pressure, double temperature,
+                                 double dead_pressure, double dead_temperature)
+{
+    return heat_capacity * (temperature - dead_temperature) -
+           dead_temperature * entropy_change(heat_capacity, gas_constant, dead_pressure, dead_temperature, pressure, temperature);
+}
+
+#endif

@@ -1,0 +1,25 @@
+/* Cold and hot stream at a cold fraction. */
+#include <vtx/separation.h>
+
+#include "ideal_streams.h"
+
+static vtx_status check_separation(const vtx_tube *tube, int32_t model, double inlet_pressure, double inlet_temperature,
+                                   double humidity_ratio, double cold_pressure, double hot_pressure, double cold_fraction)
+{
+    vtx_status status = worse(check_tube(tube), check_feed(model, inlet_pressure, inlet_temperature, humidity_ratio));
+    status = worse(status, worse(check_outlet(model, inlet_pressure, cold_pressure), check_outlet(model, inlet_pressure, hot_pressure)));
+    return worse(status, check_share(cold_fraction));
+}
+
+vtx_status vtx_tube_separate(const vtx_tube *tube, int32_t model, double inlet_pressure, double inlet_temperature,
+                             double humidity_ratio, double cold_pressure, double hot_pressure, double cold_fraction,
+                             vtx_streams *streams)
+{
+    vtx_status status = worse(require(streams != NULL),
+                              check_separation(tube, model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure,
+                                               hot_pressure, cold_fraction));
+    if (status != VTX_OK)
+        return POISON_STRUCT(streams, vtx_streams, advisories, status);
+    separate_ideal(tube, inlet_pressure, inlet_temperature, cold_pressure, hot_pressure, cold_fraction, streams);
+    return VTX_OK;
+}

@@ -1,0 +1,380 @@
+/* Every numeric call of the tube layer in one shape. Written by build-aux/generate. */
+#include <vtx/laws.h>
+#include <vtx/separation.h>
+
+#include "../harness/calls.h"
+
+static vtx_status first_law_residual_call(const struct call_values *v)
+{
+    return vtx_first_law_residual(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status first_law_residual_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_first_law_residual_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status hot_temperature_from_balance_call(const struct call_values *v)
+{
+    return vtx_hot_temperature_from_balance(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status hot_temperature_from_balance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_hot_temperature_from_balance_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status cold_fraction_from_temperatures_call(const struct call_values *v)
+{
+    return vtx_cold_fraction_from_temperatures(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status cold_fraction_from_temperatures_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cold_fraction_from_temperatures_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status refrigeration_capacity_call(const struct call_values *v)
+{
+    return vtx_refrigeration_capacity(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status refrigeration_capacity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_refrigeration_capacity_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status entropy_generation_call(const struct call_values *v)
+{
+    return vtx_entropy_generation(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->number[6], v->number[7], v->number[8], v->out[0]);
+}
+
+static vtx_status entropy_generation_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_entropy_generation_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->in[6], column->in_stride[6],
+        column->in[7], column->in_stride[7], column->in[8], column->in_stride[8], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status second_law_limit_call(const struct call_values *v)
+{
+    return vtx_second_law_limit(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->out[0]);
+}
+
+static vtx_status second_law_limit_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_second_law_limit_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status isentropic_drop_call(const struct call_values *v)
+{
+    return vtx_isentropic_drop(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status isentropic_drop_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isentropic_drop_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status ideal_vortex_call(const struct call_values *v)
+{
+    return vtx_ideal_vortex(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status ideal_vortex_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_ideal_vortex_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status flow_exergy_call(const struct call_values *v)
+{
+    return vtx_flow_exergy(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->out[0]);
+}
+
+static vtx_status flow_exergy_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_flow_exergy_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status exergy_balance_call(const struct call_values *v)
+{
+    return vtx_exergy_balance(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->number[6], v->number[7], v->number[8], v->number[9], v->number[10], v->out[0]);
+}
+
+static vtx_status exergy_balance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_exergy_balance_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->in[6], column->in_stride[6],
+        column->in[7], column->in_stride[7], column->in[8], column->in_stride[8], column->in[9],
+        column->in_stride[9], column->in[10], column->in_stride[10], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status isentropic_temperature_efficiency_call(const struct call_values *v)
+{
+    return vtx_isentropic_temperature_efficiency(v->number[0], v->number[1], v->number[2], v->number[3],
+        v->number[4], v->out[0]);
+}
+
+static vtx_status isentropic_temperature_efficiency_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isentropic_temperature_efficiency_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status adiabatic_efficiency_call(const struct call_values *v)
+{
+    return vtx_adiabatic_efficiency(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->out[0]);
+}
+
+static vtx_status adiabatic_efficiency_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_adiabatic_efficiency_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cop_isothermal_call(const struct call_values *v)
+{
+    return vtx_cop_isothermal(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->number[6], v->number[7], v->out[0]);
+}
+
+static vtx_status cop_isothermal_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cop_isothermal_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->in[6], column->in_stride[6],
+        column->in[7], column->in_stride[7], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cop_adiabatic_call(const struct call_values *v)
+{
+    return vtx_cop_adiabatic(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->number[6], v->number[7], v->out[0]);
+}
+
+static vtx_status cop_adiabatic_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cop_adiabatic_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->in[6], column->in_stride[6],
+        column->in[7], column->in_stride[7], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cop_electrical_call(const struct call_values *v)
+{
+    return vtx_cop_electrical(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status cop_electrical_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cop_electrical_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status tube_for_question_call(const struct call_values *v)
+{
+    return vtx_tube_for_question(v->record[0], v->selector[0], v->out[0]);
+}
+
+static vtx_status tube_for_question_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_tube_for_question_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status tube_separate_call(const struct call_values *v)
+{
+    return vtx_tube_separate(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->number[4], v->number[5], v->out[0]);
+}
+
+static vtx_status tube_separate_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_tube_separate_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+const struct call_description calls_tube[] = {
+    { "vtx_first_law_residual", first_law_residual_call, first_law_residual_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_hot_temperature_from_balance", hot_temperature_from_balance_call, hot_temperature_from_balance_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_cold_fraction_from_temperatures", cold_fraction_from_temperatures_call, cold_fraction_from_temperatures_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_refrigeration_capacity", refrigeration_capacity_call, refrigeration_capacity_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_entropy_generation", entropy_generation_call, entropy_generation_columns, 10,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_second_law_limit", second_law_limit_call, second_law_limit_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_isentropic_drop", isentropic_drop_call, isentropic_drop_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_ideal_vortex", ideal_vortex_call, ideal_vortex_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_vortex), "vtx_vortex", "ddddddddd", 0 } } },
+    { "vtx_flow_exergy", flow_exergy_call, flow_exergy_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_exergy_balance", exergy_balance_call, exergy_balance_columns, 12,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_exergy_account), "vtx_exergy_account", "dddddddii", 0 } } },
+    { "vtx_isentropic_temperature_efficiency", isentropic_temperature_efficiency_call, isentropic_temperature_efficiency_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_adiabatic_efficiency", adiabatic_efficiency_call, adiabatic_efficiency_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_cop_isothermal", cop_isothermal_call, cop_isothermal_columns, 9,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_cop_adiabatic", cop_adiabatic_call, cop_adiabatic_columns, 9,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_cop_electrical", cop_electrical_call, cop_electrical_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_tube_for_question", tube_for_question_call, tube_for_question_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_tube), "vtx_tube", "dddddddddddddii", 0 } } },
+    { "vtx_tube_separate", tube_separate_call, tube_separate_columns, 9,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_streams), "vtx_streams", "ddddddddddddddddddii", 0 } } },
+};
+
+const size_t calls_tube_count = sizeof calls_tube / sizeof calls_tube[0];
