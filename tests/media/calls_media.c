@@ -1,7 +1,92 @@
 /* Every numeric call of the media layer in one shape. Written by build-aux/generate. */
+#include <vtx/atmosphere.h>
 #include <vtx/water.h>
 
 #include "../harness/calls.h"
+
+static vtx_status atmosphere_pressure_call(const struct call_values *v)
+{
+    return vtx_atmosphere_pressure(v->number[0], v->out[0]);
+}
+
+static vtx_status atmosphere_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_atmosphere_pressure_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status atmosphere_temperature_call(const struct call_values *v)
+{
+    return vtx_atmosphere_temperature(v->number[0], v->out[0]);
+}
+
+static vtx_status atmosphere_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_atmosphere_temperature_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status atmosphere_density_call(const struct call_values *v)
+{
+    return vtx_atmosphere_density(v->number[0], v->out[0]);
+}
+
+static vtx_status atmosphere_density_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_atmosphere_density_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status atmosphere_altitude_call(const struct call_values *v)
+{
+    return vtx_atmosphere_altitude(v->number[0], v->out[0]);
+}
+
+static vtx_status atmosphere_altitude_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_atmosphere_altitude_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status geopotential_altitude_call(const struct call_values *v)
+{
+    return vtx_geopotential_altitude(v->number[0], v->out[0]);
+}
+
+static vtx_status geopotential_altitude_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_geopotential_altitude_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status geometric_altitude_call(const struct call_values *v)
+{
+    return vtx_geometric_altitude(v->number[0], v->out[0]);
+}
+
+static vtx_status geometric_altitude_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_geometric_altitude_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status station_pressure_call(const struct call_values *v)
+{
+    return vtx_station_pressure(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status station_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_station_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status water_saturation_pressure_call(const struct call_values *v)
 {
@@ -124,6 +209,28 @@ static vtx_status ice_enthalpy_columns(size_t n, const struct call_values *v, co
 }
 
 const struct call_description calls_media[] = {
+    { "vtx_atmosphere_pressure", atmosphere_pressure_call, atmosphere_pressure_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_atmosphere_temperature", atmosphere_temperature_call, atmosphere_temperature_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_atmosphere_density", atmosphere_density_call, atmosphere_density_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_atmosphere_altitude", atmosphere_altitude_call, atmosphere_altitude_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_geopotential_altitude", geopotential_altitude_call, geopotential_altitude_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_geometric_altitude", geometric_altitude_call, geometric_altitude_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_station_pressure", station_pressure_call, station_pressure_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_water_saturation_pressure", water_saturation_pressure_call, water_saturation_pressure_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
