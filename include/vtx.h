@@ -18,7 +18,11 @@
 #include <vtx/laws.h>
 #include <vtx/separation.h>
 
+#include <vtx/air_cost.h>
+#include <vtx/compressor.h>
+#include <vtx/dead_end.h>
 #include <vtx/exposure.h>
 #include <vtx/noise.h>
+#include <vtx/receiver.h>
 
 #endif

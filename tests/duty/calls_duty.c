@@ -1,8 +1,170 @@
 /* Every numeric call of the duty layer in one shape. Written by build-aux/generate. */
+#include <vtx/air_cost.h>
+#include <vtx/compressor.h>
+#include <vtx/dead_end.h>
 #include <vtx/exposure.h>
 #include <vtx/noise.h>
+#include <vtx/receiver.h>
 
 #include "../harness/calls.h"
+
+static vtx_status air_use_cost_call(const struct call_values *v)
+{
+    return vtx_air_use_cost(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0],
+        v->out[1], v->out[2]);
+}
+
+static vtx_status air_use_cost_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_use_cost_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->out[1], column->out_stride[1],
+        column->out[2], column->out_stride[2], column->status, column->failed);
+}
+
+static vtx_status compressor_year_call(const struct call_values *v)
+{
+    return vtx_compressor_year(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->out[0]);
+}
+
+static vtx_status compressor_year_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_compressor_year_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status isothermal_compression_power_call(const struct call_values *v)
+{
+    return vtx_isothermal_compression_power(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status isothermal_compression_power_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isothermal_compression_power_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status isentropic_compression_power_call(const struct call_values *v)
+{
+    return vtx_isentropic_compression_power(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status isentropic_compression_power_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isentropic_compression_power_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status staged_compression_power_call(const struct call_values *v)
+{
+    return vtx_staged_compression_power(v->number[0], v->selector[0], v->number[1], v->number[2], v->number[3],
+        v->out[0]);
+}
+
+static vtx_status staged_compression_power_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_staged_compression_power_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status specific_power_call(const struct call_values *v)
+{
+    return vtx_specific_power(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status specific_power_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_specific_power_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status package_efficiency_call(const struct call_values *v)
+{
+    return vtx_package_efficiency(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status package_efficiency_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_package_efficiency_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status package_power_call(const struct call_values *v)
+{
+    return vtx_package_power(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status package_power_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_package_power_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status compressor_at_demand_call(const struct call_values *v)
+{
+    return vtx_compressor_at_demand(v->record[0], v->number[0], v->out[0]);
+}
+
+static vtx_status compressor_at_demand_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_compressor_at_demand_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status dead_end_pressure_call(const struct call_values *v)
+{
+    return vtx_dead_end_pressure(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status dead_end_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_dead_end_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status dead_end_supply_pressure_call(const struct call_values *v)
+{
+    return vtx_dead_end_supply_pressure(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->out[0]);
+}
+
+static vtx_status dead_end_supply_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_dead_end_supply_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cleaning_air_verdict_call(const struct call_values *v)
+{
+    return vtx_cleaning_air_verdict(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status cleaning_air_verdict_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cleaning_air_verdict_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status osha_permissible_time_call(const struct call_values *v)
 {
@@ -294,7 +456,139 @@ static vtx_status attenuation_needed_columns(size_t n, const struct call_values 
         column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status receiver_time_call(const struct call_values *v)
+{
+    return vtx_receiver_time(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->out[0]);
+}
+
+static vtx_status receiver_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_receiver_time_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status receiver_volume_call(const struct call_values *v)
+{
+    return vtx_receiver_volume(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->out[0]);
+}
+
+static vtx_status receiver_volume_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_receiver_volume_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status leakage_from_cycle_call(const struct call_values *v)
+{
+    return vtx_leakage_from_cycle(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status leakage_from_cycle_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_leakage_from_cycle_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status leakage_from_decay_call(const struct call_values *v)
+{
+    return vtx_leakage_from_decay(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->out[0]);
+}
+
+static vtx_status leakage_from_decay_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_leakage_from_decay_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
 const struct call_description calls_duty[] = {
+    { "vtx_air_use_cost", air_use_cost_call, air_use_cost_columns, 8,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_compressor_year", compressor_year_call, compressor_year_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_compressor), "vtx_compressor", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_air_year), "vtx_air_year", "ddddddddii", 0 } } },
+    { "vtx_isothermal_compression_power", isothermal_compression_power_call, isothermal_compression_power_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_isentropic_compression_power", isentropic_compression_power_call, isentropic_compression_power_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_staged_compression_power", staged_compression_power_call, staged_compression_power_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_specific_power", specific_power_call, specific_power_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_package_efficiency", package_efficiency_call, package_efficiency_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_package_power", package_power_call, package_power_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_compressor_at_demand", compressor_at_demand_call, compressor_at_demand_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_compressor), "vtx_compressor", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_compressor_duty), "vtx_compressor_duty", "ddddddddii", 0 } } },
+    { "vtx_dead_end_pressure", dead_end_pressure_call, dead_end_pressure_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_dead_end_supply_pressure", dead_end_supply_pressure_call, dead_end_supply_pressure_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_cleaning_air_verdict", cleaning_air_verdict_call, cleaning_air_verdict_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_dead_end), "vtx_dead_end", "ddii", 0 } } },
     { "vtx_osha_permissible_time", osha_permissible_time_call, osha_permissible_time_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
@@ -396,6 +690,35 @@ const struct call_description calls_duty[] = {
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_attenuation_needed", attenuation_needed_call, attenuation_needed_columns, 4,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_receiver_time", receiver_time_call, receiver_time_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_receiver_volume", receiver_volume_call, receiver_volume_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_leakage_from_cycle", leakage_from_cycle_call, leakage_from_cycle_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_leakage_from_decay", leakage_from_decay_call, leakage_from_decay_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },

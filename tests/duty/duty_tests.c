@@ -1,13 +1,26 @@
 /* The duty layer's test program. */
-#include "../harness/harness.h"
+#include "duty_tests.h"
 
 extern const struct call_description calls_duty[];
 extern const size_t calls_duty_count;
-extern const struct test_suite suite_exposure, suite_noise;
+extern const struct test_suite suite_compressor;
+extern const struct test_suite suite_dead_end;
+extern const struct test_suite suite_exposure;
+extern const struct test_suite suite_noise;
+
+static int make_record(const char *type, void *record)
+{
+    if (strcmp(type, "vtx_compressor") == 0) {
+        const vtx_compressor compressor = sample_compressor();
+        memcpy(record, &compressor, sizeof compressor);
+        return 1;
+    }
+    return 0;
+}
 
 static void misuse_and_batch_rules_hold_for_every_call(void)
 {
-    check_calls(calls_duty, calls_duty_count, "calls_duty.txt", NULL);
+    check_calls(calls_duty, calls_duty_count, "calls_duty.txt", make_record);
 }
 
 static const struct test_case tests[] = {
@@ -17,6 +30,12 @@ TEST_SUITE(duty_calls, tests);
 
 int main(void)
 {
-    static const struct test_suite *const suites[] = { &suite_duty_calls, &suite_exposure, &suite_noise };
+    static const struct test_suite *const suites[] = {
+        &suite_duty_calls,
+        &suite_compressor,
+        &suite_dead_end,
+        &suite_exposure,
+        &suite_noise,
+    };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }

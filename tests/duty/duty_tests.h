@@ -1,0 +1,11 @@
+/* Records that several suites of the duty layer use. */
+#ifndef VTX_TESTS_DUTY_TESTS_H
+#define VTX_TESTS_DUTY_TESTS_H
+
+#include <vtx/compressor.h>
+
+#include "../harness/harness.h"
+
+vtx_compressor sample_compressor(void);
+
+#endif
