@@ -11,6 +11,7 @@
 #include <vtx/atmosphere.h>
 #include <vtx/water.h>
 
+#include <vtx/fanno.h>
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>

@@ -1,9 +1,129 @@
 /* Every numeric call of the flow layer in one shape. Written by build-aux/generate. */
+#include <vtx/fanno.h>
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
 
 #include "../harness/calls.h"
+
+static vtx_status fanno_length_call(const struct call_values *v)
+{
+    return vtx_fanno_length(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fanno_length_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fanno_length_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanno_mach_call(const struct call_values *v)
+{
+    return vtx_fanno_mach(v->number[0], v->number[1], v->selector[0], v->out[0]);
+}
+
+static vtx_status fanno_mach_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_fanno_mach_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        v->selector[0], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanno_outlet_mach_call(const struct call_values *v)
+{
+    return vtx_fanno_outlet_mach(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status fanno_outlet_mach_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fanno_outlet_mach_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanno_temperature_ratio_call(const struct call_values *v)
+{
+    return vtx_fanno_temperature_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fanno_temperature_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fanno_temperature_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanno_mach_from_temperature_call(const struct call_values *v)
+{
+    return vtx_fanno_mach_from_temperature(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fanno_mach_from_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fanno_mach_from_temperature_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanno_pressure_ratio_call(const struct call_values *v)
+{
+    return vtx_fanno_pressure_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fanno_pressure_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fanno_pressure_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanno_mach_from_pressure_call(const struct call_values *v)
+{
+    return vtx_fanno_mach_from_pressure(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fanno_mach_from_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fanno_mach_from_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanno_velocity_ratio_call(const struct call_values *v)
+{
+    return vtx_fanno_velocity_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fanno_velocity_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fanno_velocity_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanno_mach_from_velocity_call(const struct call_values *v)
+{
+    return vtx_fanno_mach_from_velocity(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fanno_mach_from_velocity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fanno_mach_from_velocity_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status fanno_stagnation_pressure_ratio_call(const struct call_values *v)
+{
+    return vtx_fanno_stagnation_pressure_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status fanno_stagnation_pressure_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fanno_stagnation_pressure_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status reynolds_number_call(const struct call_values *v)
 {
@@ -194,6 +314,48 @@ static vtx_status conductance_inlet_pressure_columns(size_t n, const struct call
 }
 
 const struct call_description calls_flow[] = {
+    { "vtx_fanno_length", fanno_length_call, fanno_length_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanno_mach", fanno_mach_call, fanno_mach_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanno_outlet_mach", fanno_outlet_mach_call, fanno_outlet_mach_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanno_temperature_ratio", fanno_temperature_ratio_call, fanno_temperature_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanno_mach_from_temperature", fanno_mach_from_temperature_call, fanno_mach_from_temperature_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanno_pressure_ratio", fanno_pressure_ratio_call, fanno_pressure_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanno_mach_from_pressure", fanno_mach_from_pressure_call, fanno_mach_from_pressure_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanno_velocity_ratio", fanno_velocity_ratio_call, fanno_velocity_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanno_mach_from_velocity", fanno_mach_from_velocity_call, fanno_mach_from_velocity_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fanno_stagnation_pressure_ratio", fanno_stagnation_pressure_ratio_call, fanno_stagnation_pressure_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_reynolds_number", reynolds_number_call, reynolds_number_columns, 4,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

@@ -5,6 +5,7 @@
 
 extern const struct call_description calls_flow[];
 extern const size_t calls_flow_count;
+extern const struct test_suite suite_fanno;
 extern const struct test_suite suite_friction;
 extern const struct test_suite suite_isentropic;
 extern const struct test_suite suite_restriction;
@@ -30,6 +31,7 @@ int main(void)
 {
     static const struct test_suite *const suites[] = {
         &suite_flow_calls,
+        &suite_fanno,
         &suite_friction,
         &suite_isentropic,
         &suite_restriction,
