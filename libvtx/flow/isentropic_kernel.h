@@ -11,10 +11,15 @@
 
 #include "../base/numeric.h"
 #include "../media/constants.h"
+#include "flow_polynomials.h"
 
 /* The ranges of every room that speaks of moving air. */
 #define GAMMA_MIN 1.01
 #define GAMMA_MAX 1.7
+#define MOLAR_MASS_MIN 1e-3
+#define MOLAR_MASS_MAX 0.5
+#define COMPRESSIBILITY_MIN 0.1
+#define COMPRESSIBILITY_MAX 2.0
 #define FLOW_PRESSURE_MIN 1e3
 #define FLOW_PRESSURE_MAX 1e8
 #define FLOW_TEMPERATURE_MIN 50.0
@@ -35,7 +40,23 @@ static inline vtx_status check_gas(const vtx_gas *gas)
     if (!gas)
         return VTX_BAD_ARGUMENT;
     return worse(check_gamma(gas->heat_capacity_ratio),
-                 worse(check_positive(gas->molar_mass, 1e-3, 0.5), check_positive(gas->compressibility, 0.1, 2)));
+                 worse(check_positive(gas->molar_mass, MOLAR_MASS_MIN, MOLAR_MASS_MAX),
+                       check_positive(gas->compressibility, COMPRESSIBILITY_MIN, COMPRESSIBILITY_MAX)));
+}
+
+/* The hot calls ask this first: two comparisons an argument; NaN is never within. What is wrong is found out after. */
+static inline int is_within(double x, double low, double high) { return x >= low && x <= high; }
+
+static inline int is_gas(const vtx_gas *gas)
+{
+    return gas && is_within(gas->heat_capacity_ratio, GAMMA_MIN, GAMMA_MAX) && is_within(gas->molar_mass, MOLAR_MASS_MIN, MOLAR_MASS_MAX)
+        && is_within(gas->compressibility, COMPRESSIBILITY_MIN, COMPRESSIBILITY_MAX);
+}
+
+static inline int are_ends(double inlet_pressure, double inlet_temperature, double outlet_pressure)
+{
+    return inlet_pressure <= FLOW_PRESSURE_MAX && is_within(inlet_temperature, FLOW_TEMPERATURE_MIN, FLOW_TEMPERATURE_MAX)
+        && is_within(outlet_pressure, FLOW_PRESSURE_MIN, inlet_pressure);
 }
 
 static inline vtx_status check_flow_pressure(double pressure)
@@ -58,22 +79,38 @@ static inline double specific_gas_constant(const vtx_gas *gas)
 
 static inline double sonic_drop(double gamma) { return (gamma - 1) / (gamma + 1); }
 
-/* (1-u)^(1/(2u)), which the critical pressure ratio and the critical flow function share. */
-static inline double sonic_shape(double u) { return exp(log1p(-u) / (2 * u)); }
-
-static inline double critical_pressure_ratio(double gamma)
+/* Density at Mach 1 over stagnation density. */
+static inline double sonic_density(double gamma)
 {
-    const double u = sonic_drop(gamma);
-    return sonic_shape(u) * sqrt(1 - u);
+    return gamma == 1.4 ? sonic_density_of_air : sonic_density_at(gamma - 1.355);
 }
 
-/* Psi at Mach 1: mass flow = area p0 / sqrt(R T0) times this. */
-static inline double critical_flow_function(double gamma) { return sonic_shape(sonic_drop(gamma)) * sqrt(gamma); }
+/* At and below the critical pressure ratio, rounding of p0 times that ratio allowed for. */
+static inline int is_choked(double gamma, double inlet_pressure, double outlet_pressure)
+{
+    return outlet_pressure * (gamma + 1) <= sonic_density(gamma) * inlet_pressure * (2 + 8 * DBL_EPSILON);
+}
 
-/* 1 - (p/p0)^((gamma-1)/gamma); the pressure drop comes in apart because p0 - p is exact where p/p0 is not. */
+static inline double critical_pressure_ratio(double gamma) { return sonic_density(gamma) * (2 / (gamma + 1)); }
+
+/* Psi at Mach 1: mass flow = area p0 / sqrt(R T0) times this. */
+static inline double critical_flow_function(double gamma) { return sonic_density(gamma) * sqrt(2 * gamma / (gamma + 1)); }
+
+/* 1 - (p/p0)^((gamma-1)/gamma) for p/p0 above 0.48, which holds every subsonic one: ln(p/p0) = -2 artanh of difference over sum. */
+static inline double mild_temperature_drop(double gamma, double inlet_pressure, double outlet_pressure)
+{
+    const double s = (inlet_pressure - outlet_pressure) / (inlet_pressure + outlet_pressure);
+    const double z = square(s);
+    const double x = -2 * s * ((gamma - 1) / gamma) * (1 + z * artanh_tail(z));
+    return -(x + square(x) * expm1_tail(x));
+}
+
+/* The same for any expansion. The pressures come in apart because p0 - p is exact where p/p0 is not. */
 static inline double temperature_drop(double gamma, double inlet_pressure, double outlet_pressure)
 {
-    return -expm1((gamma - 1) / gamma * log1p((outlet_pressure - inlet_pressure) / inlet_pressure));
+    if (outlet_pressure > 0.48 * inlet_pressure)
+        return mild_temperature_drop(gamma, inlet_pressure, outlet_pressure);
+    return -expm1((gamma - 1) / gamma * log(outlet_pressure / inlet_pressure));
 }
 
 /* 1 - p/p0 of a temperature drop. */
@@ -85,10 +122,10 @@ static inline double isentropic_temperature(double gamma, double inlet_pressure,
 }
 
 /* Velocity of a full isentropic expansion. */
-static inline double isentropic_velocity(double gamma, double specific_gas_constant_, double inlet_pressure,
+static inline double isentropic_velocity(double gamma, double gas_constant_of_it, double inlet_pressure,
                                          double inlet_temperature, double outlet_pressure)
 {
-    return sqrt(2 * gamma / (gamma - 1) * specific_gas_constant_ * inlet_temperature
+    return sqrt(2 * gamma / (gamma - 1) * gas_constant_of_it * inlet_temperature
                 * temperature_drop(gamma, inlet_pressure, outlet_pressure));
 }
 

@@ -1,7 +1,13 @@
 /* Nozzles, orifices and ISO 6358 conductances of constant coefficients. */
 #include "restriction_kernel.h"
 
-static vtx_status check_coefficient(double discharge_coefficient) { return check_positive(discharge_coefficient, 0.01, 1.1); }
+#define COEFFICIENT_MIN 0.01
+#define COEFFICIENT_MAX 1.1
+
+static vtx_status check_coefficient(double discharge_coefficient)
+{
+    return check_positive(discharge_coefficient, COEFFICIENT_MIN, COEFFICIENT_MAX);
+}
 
 static vtx_status check_conductance(double conductance) { return check_positive(conductance, 1e-14, 1); }
 
@@ -24,17 +30,24 @@ static vtx_status check_ends(double inlet_pressure, double inlet_temperature, do
                  worse(check_flow_pressure(outlet_pressure), require(!(outlet_pressure > inlet_pressure))));
 }
 
+static vtx_status refuse_orifice(const vtx_gas *gas, double area, double discharge_coefficient, double inlet_pressure,
+                                 double inlet_temperature, double outlet_pressure, double *mass_flow, int32_t *choked)
+{
+    vtx_status status = worse(require(mass_flow != NULL), check_gas(gas));
+    status = worse(status, worse(check_flow_area(area), check_coefficient(discharge_coefficient)));
+    status = worse(status, check_ends(inlet_pressure, inlet_temperature, outlet_pressure));
+    poison_integer(choked, status);
+    return poison(mass_flow, status);
+}
+
 vtx_status vtx_orifice_mass_flow(const vtx_gas *gas, double area, double discharge_coefficient, double inlet_pressure,
                                  double inlet_temperature, double outlet_pressure, double *mass_flow, int32_t *choked)
 {
     int32_t sonic;
-    vtx_status status = worse(require(mass_flow != NULL), check_gas(gas));
-    status = worse(status, worse(check_flow_area(area), check_coefficient(discharge_coefficient)));
-    status = worse(status, check_ends(inlet_pressure, inlet_temperature, outlet_pressure));
-    if (status != VTX_OK) {
-        poison_integer(choked, status);
-        return poison(mass_flow, status);
-    }
+    if (!(mass_flow && is_gas(gas) && is_within(area, FLOW_AREA_MIN, FLOW_AREA_MAX)
+          && is_within(discharge_coefficient, COEFFICIENT_MIN, COEFFICIENT_MAX)
+          && are_ends(inlet_pressure, inlet_temperature, outlet_pressure)))
+        return refuse_orifice(gas, area, discharge_coefficient, inlet_pressure, inlet_temperature, outlet_pressure, mass_flow, choked);
     *mass_flow = area * discharge_coefficient * orifice_flux(gas, inlet_pressure, inlet_temperature, outlet_pressure, &sonic);
     if (choked)
         *choked = sonic;

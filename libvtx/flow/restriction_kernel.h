@@ -13,28 +13,35 @@ static const double conductance_temperature = 293.15;
 /* An inverse may be asked for exactly the flow that the forward law gave at its limit, rounding included. */
 #define LIMIT_ROUNDING (16 * DBL_EPSILON)
 
-/* Mass flow through 1 m2 of a nozzle per p0/sqrt(R T0): Psi of the pressure ratio, constant at and below the critical one. */
-static inline double flow_function(double gamma, double inlet_pressure, double outlet_pressure, int32_t *choked)
+/* No gas chokes at a higher pressure ratio than this (1/sqrt(e) at gamma = 1): spares the polynomial. */
+#define CRITICAL_RATIO_MAX 0.607
+
+/* kg/(s m2) of effective area at Mach 1. */
+static inline double orifice_choked_flux(const vtx_gas *gas, double inlet_pressure, double inlet_temperature)
 {
-    *choked = outlet_pressure <= critical_pressure_ratio(gamma) * inlet_pressure;
-    if (*choked)
-        return critical_flow_function(gamma);
-    const double drop = temperature_drop(gamma, inlet_pressure, outlet_pressure);
-    return sqrt(2 * gamma / (gamma - 1) * drop) * (outlet_pressure / inlet_pressure) / (1 - drop);
+    const double gamma = gas->heat_capacity_ratio;
+    return inlet_pressure * sonic_density(gamma)
+        * sqrt(2 * gamma * gas->molar_mass / ((gamma + 1) * gas_constant * gas->compressibility * inlet_temperature));
 }
 
-/* kg/(s m2) of effective area. */
+/* Density at the throat times velocity there, for pressure ratios above the critical one. */
+static inline double orifice_subsonic_flux(const vtx_gas *gas, double inlet_pressure, double inlet_temperature, double outlet_pressure)
+{
+    const double gamma = gas->heat_capacity_ratio;
+    const double drop = mild_temperature_drop(gamma, inlet_pressure, outlet_pressure);
+    return outlet_pressure / (1 - drop)
+        * sqrt(2 * gamma * gas->molar_mass * drop / ((gamma - 1) * gas_constant * gas->compressibility * inlet_temperature));
+}
+
+/* kg/(s m2) of effective area; the choked flux at and below the critical pressure ratio. */
 static inline double orifice_flux(const vtx_gas *gas, double inlet_pressure, double inlet_temperature, double outlet_pressure,
                                   int32_t *choked)
 {
-    return inlet_pressure / sqrt(specific_gas_constant(gas) * inlet_temperature)
-        * flow_function(gas->heat_capacity_ratio, inlet_pressure, outlet_pressure, choked);
-}
-
-static inline double orifice_choked_flux(const vtx_gas *gas, double inlet_pressure, double inlet_temperature)
-{
-    return inlet_pressure / sqrt(specific_gas_constant(gas) * inlet_temperature)
-        * critical_flow_function(gas->heat_capacity_ratio);
+    *choked = outlet_pressure < CRITICAL_RATIO_MAX * inlet_pressure
+        && is_choked(gas->heat_capacity_ratio, inlet_pressure, outlet_pressure);
+    if (*choked)
+        return orifice_choked_flux(gas, inlet_pressure, inlet_temperature);
+    return orifice_subsonic_flux(gas, inlet_pressure, inlet_temperature, outlet_pressure);
 }
 
 /* flux at most the choked one (times 1 + LIMIT_ROUNDING). */
