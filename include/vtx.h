@@ -15,6 +15,7 @@
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
+#include <vtx/shock.h>
 
 #include <vtx/laws.h>
 #include <vtx/separation.h>

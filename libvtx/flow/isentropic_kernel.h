@@ -27,6 +27,11 @@
 #define FLOW_AREA_MIN 1e-12
 #define FLOW_AREA_MAX 10.0
 #define MASS_FLOW_MAX 1e4
+#define MACH_MIN 1e-9
+#define MACH_MAX 50.0
+
+/* An inverse may be asked for exactly the flow that the forward law gave at its limit, rounding included. */
+#define LIMIT_ROUNDING (16 * DBL_EPSILON)
 
 static inline vtx_status check_gamma(double gamma)
 {
@@ -131,10 +136,14 @@ static inline double isentropic_velocity(double gamma, double gas_constant_of_it
 
 static inline double mach_of_drop(double gamma, double drop) { return sqrt(2 / (gamma - 1) * drop / (1 - drop)); }
 
-static inline double drop_of_mach(double gamma, double mach)
+/* T0/T - 1, the other measure of an expansion. */
+static inline double stagnation_rise(double gamma, double mach) { return 0.5 * (gamma - 1) * square(mach); }
+
+/* A/A*: the bracket of equation 80 is 1 + u (M^2 - 1), its exponent 1/(2u). */
+static inline double area_ratio(double gamma, double mach)
 {
-    const double x = 0.5 * (gamma - 1) * square(mach);
-    return x / (1 + x);
+    const double u = sonic_drop(gamma);
+    return exp(log1p(u * (square(mach) - 1)) / (2 * u)) / mach;
 }
 
 /* The subsonic drop at which the flow function is sqrt(share) of its critical value, share 0..1:

@@ -10,9 +10,6 @@
 static const double conductance_density = 1.185;
 static const double conductance_temperature = 293.15;
 
-/* An inverse may be asked for exactly the flow that the forward law gave at its limit, rounding included. */
-#define LIMIT_ROUNDING (16 * DBL_EPSILON)
-
 /* No gas chokes at a higher pressure ratio than this (1/sqrt(e) at gamma = 1): spares the polynomial. */
 #define CRITICAL_RATIO_MAX 0.607
 

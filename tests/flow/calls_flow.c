@@ -3,6 +3,7 @@
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
+#include <vtx/shock.h>
 
 #include "../harness/calls.h"
 
@@ -195,6 +196,138 @@ static vtx_status critical_pressure_ratio_columns(size_t n, const struct call_va
         column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status critical_flow_function_call(const struct call_values *v)
+{
+    return vtx_critical_flow_function(v->number[0], v->out[0]);
+}
+
+static vtx_status critical_flow_function_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_critical_flow_function_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status isentropic_velocity_call(const struct call_values *v)
+{
+    return vtx_isentropic_velocity(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status isentropic_velocity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isentropic_velocity_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status gas_sound_speed_call(const struct call_values *v)
+{
+    return vtx_gas_sound_speed(v->record[0], v->number[0], v->out[0]);
+}
+
+static vtx_status gas_sound_speed_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_gas_sound_speed_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status isentropic_temperature_ratio_call(const struct call_values *v)
+{
+    return vtx_isentropic_temperature_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status isentropic_temperature_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isentropic_temperature_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status isentropic_pressure_ratio_call(const struct call_values *v)
+{
+    return vtx_isentropic_pressure_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status isentropic_pressure_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isentropic_pressure_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status isentropic_density_ratio_call(const struct call_values *v)
+{
+    return vtx_isentropic_density_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status isentropic_density_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isentropic_density_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status isentropic_area_ratio_call(const struct call_values *v)
+{
+    return vtx_isentropic_area_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status isentropic_area_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_isentropic_area_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status mach_for_temperature_ratio_call(const struct call_values *v)
+{
+    return vtx_mach_for_temperature_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status mach_for_temperature_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_mach_for_temperature_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status mach_for_pressure_ratio_call(const struct call_values *v)
+{
+    return vtx_mach_for_pressure_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status mach_for_pressure_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_mach_for_pressure_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status mach_for_density_ratio_call(const struct call_values *v)
+{
+    return vtx_mach_for_density_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status mach_for_density_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_mach_for_density_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status mach_for_area_ratio_call(const struct call_values *v)
+{
+    return vtx_mach_for_area_ratio(v->number[0], v->selector[0], v->number[1], v->out[0]);
+}
+
+static vtx_status mach_for_area_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_mach_for_area_ratio_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status orifice_mass_flow_call(const struct call_values *v)
 {
     return vtx_orifice_mass_flow(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
@@ -313,6 +446,150 @@ static vtx_status conductance_inlet_pressure_columns(size_t n, const struct call
         column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status shock_downstream_mach_call(const struct call_values *v)
+{
+    return vtx_shock_downstream_mach(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_downstream_mach_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_downstream_mach_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_pressure_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_pressure_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_pressure_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_pressure_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_density_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_density_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_density_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_density_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_temperature_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_temperature_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_temperature_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_temperature_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_stagnation_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_stagnation_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_stagnation_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_stagnation_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_pitot_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_pitot_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_pitot_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_pitot_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_mach_for_downstream_mach_call(const struct call_values *v)
+{
+    return vtx_shock_mach_for_downstream_mach(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_mach_for_downstream_mach_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_mach_for_downstream_mach_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_mach_for_pressure_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_mach_for_pressure_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_mach_for_pressure_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_mach_for_pressure_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_mach_for_density_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_mach_for_density_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_mach_for_density_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_mach_for_density_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_mach_for_temperature_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_mach_for_temperature_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_mach_for_temperature_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_mach_for_temperature_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_mach_for_stagnation_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_mach_for_stagnation_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_mach_for_stagnation_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_mach_for_stagnation_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status shock_mach_for_pitot_ratio_call(const struct call_values *v)
+{
+    return vtx_shock_mach_for_pitot_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status shock_mach_for_pitot_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_shock_mach_for_pitot_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 const struct call_description calls_flow[] = {
     { "vtx_fanno_length", fanno_length_call, fanno_length_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -385,6 +662,52 @@ const struct call_description calls_flow[] = {
     { "vtx_critical_pressure_ratio", critical_pressure_ratio_call, critical_pressure_ratio_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_critical_flow_function", critical_flow_function_call, critical_flow_function_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_isentropic_velocity", isentropic_velocity_call, isentropic_velocity_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_gas_sound_speed", gas_sound_speed_call, gas_sound_speed_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_isentropic_temperature_ratio", isentropic_temperature_ratio_call, isentropic_temperature_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_isentropic_pressure_ratio", isentropic_pressure_ratio_call, isentropic_pressure_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_isentropic_density_ratio", isentropic_density_ratio_call, isentropic_density_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_isentropic_area_ratio", isentropic_area_ratio_call, isentropic_area_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_mach_for_temperature_ratio", mach_for_temperature_ratio_call, mach_for_temperature_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_mach_for_pressure_ratio", mach_for_pressure_ratio_call, mach_for_pressure_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_mach_for_density_ratio", mach_for_density_ratio_call, mach_for_density_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_mach_for_area_ratio", mach_for_area_ratio_call, mach_for_area_ratio_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_orifice_mass_flow", orifice_mass_flow_call, orifice_mass_flow_columns, 8,
       { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -447,6 +770,54 @@ const struct call_description calls_flow[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_downstream_mach", shock_downstream_mach_call, shock_downstream_mach_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_pressure_ratio", shock_pressure_ratio_call, shock_pressure_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_density_ratio", shock_density_ratio_call, shock_density_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_temperature_ratio", shock_temperature_ratio_call, shock_temperature_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_stagnation_ratio", shock_stagnation_ratio_call, shock_stagnation_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_pitot_ratio", shock_pitot_ratio_call, shock_pitot_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_mach_for_downstream_mach", shock_mach_for_downstream_mach_call, shock_mach_for_downstream_mach_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_mach_for_pressure_ratio", shock_mach_for_pressure_ratio_call, shock_mach_for_pressure_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_mach_for_density_ratio", shock_mach_for_density_ratio_call, shock_mach_for_density_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_mach_for_temperature_ratio", shock_mach_for_temperature_ratio_call, shock_mach_for_temperature_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_mach_for_stagnation_ratio", shock_mach_for_stagnation_ratio_call, shock_mach_for_stagnation_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_shock_mach_for_pitot_ratio", shock_mach_for_pitot_ratio_call, shock_mach_for_pitot_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
 };

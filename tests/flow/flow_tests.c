@@ -9,6 +9,7 @@ extern const struct test_suite suite_fanno;
 extern const struct test_suite suite_friction;
 extern const struct test_suite suite_isentropic;
 extern const struct test_suite suite_restriction;
+extern const struct test_suite suite_shock;
 
 static int make_record(const char *type, void *record)
 {
@@ -35,6 +36,7 @@ int main(void)
         &suite_friction,
         &suite_isentropic,
         &suite_restriction,
+        &suite_shock,
     };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }
