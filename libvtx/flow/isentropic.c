@@ -66,7 +66,7 @@ vtx_status vtx_gas_sound_speed(const vtx_gas *gas, double temperature, double *s
 
 static vtx_status check_mach(double gamma, double mach, const double *output)
 {
-    return worse(require(output != NULL), worse(check_gamma(gamma), check_amount(mach, MACH_MAX)));
+    return worse(require(output != NULL), worse(check_gamma(gamma), check_amount(mach, FLOW_MACH_MAX)));
 }
 
 vtx_status vtx_isentropic_temperature_ratio(double gamma, double mach, double *ratio)
@@ -98,7 +98,7 @@ vtx_status vtx_isentropic_density_ratio(double gamma, double mach, double *ratio
 
 vtx_status vtx_isentropic_area_ratio(double gamma, double mach, double *ratio)
 {
-    const vtx_status status = worse(check_mach(gamma, mach, ratio), check_positive(mach, MACH_MIN, MACH_MAX));
+    const vtx_status status = worse(check_mach(gamma, mach, ratio), check_positive(mach, FLOW_MACH_MIN, FLOW_MACH_MAX));
     if (status != VTX_OK)
         return poison(ratio, status);
     *ratio = area_ratio(gamma, mach);
@@ -111,11 +111,11 @@ static vtx_status mach_for_ratio(double gamma, double power, double ratio, doubl
     const vtx_status status = worse(require(mach && ratio > 0 && ratio <= 1), check_gamma(gamma));
     if (status != VTX_OK)
         return poison(mach, status);
-    const double limit = power * log1p(stagnation_rise(gamma, MACH_MAX)) * (1 + LIMIT_ROUNDING);
+    const double limit = power * log1p(stagnation_rise(gamma, FLOW_MACH_MAX)) * (1 + LIMIT_ROUNDING);
     const double logarithm = -log(ratio);
     if (logarithm > limit)
         return poison(mach, VTX_OUT_OF_RANGE);
-    *mach = smaller(sqrt(2 / (gamma - 1) * expm1(logarithm / power)), MACH_MAX);
+    *mach = smaller(sqrt(2 / (gamma - 1) * expm1(logarithm / power)), FLOW_MACH_MAX);
     return VTX_OK;
 }
 
@@ -147,13 +147,13 @@ static vtx_status supersonic_mach(double gamma, double ratio, double *mach)
 {
     struct area_wish wish = { gamma, log(ratio) };
     double x;
-    if (area_excess(2 * log(MACH_MAX), &wish) < -LIMIT_ROUNDING * wish.logarithm)
+    if (area_excess(2 * log(FLOW_MACH_MAX), &wish) < -LIMIT_ROUNDING * wish.logarithm)
         return poison(mach, VTX_OUT_OF_RANGE);
     /* The slack lets the ratio of Mach 50 itself be found. */
-    const vtx_status status = find_root(area_excess, &wish, 0, 2 * log(MACH_MAX) + 1e-9, 1e-15, &x);
+    const vtx_status status = find_root(area_excess, &wish, 0, 2 * log(FLOW_MACH_MAX) + 1e-9, 1e-15, &x);
     if (status != VTX_OK)
         return poison(mach, VTX_NOT_CONVERGED);
-    *mach = smaller(exp(0.5 * x), MACH_MAX);
+    *mach = smaller(exp(0.5 * x), FLOW_MACH_MAX);
     return VTX_OK;
 }
 
@@ -165,8 +165,8 @@ vtx_status vtx_mach_for_area_ratio(double gamma, int32_t branch, double ratio, d
         return poison(mach, status);
     if (branch == VTX_BRANCH_SUPERSONIC)
         return supersonic_mach(gamma, ratio, mach);
-    if (ratio > area_ratio(gamma, MACH_MIN) * (1 + LIMIT_ROUNDING))
+    if (ratio > area_ratio(gamma, FLOW_MACH_MIN) * (1 + LIMIT_ROUNDING))
         return poison(mach, VTX_OUT_OF_RANGE);
-    *mach = larger(mach_of_drop(gamma, subsonic_drop(gamma, 1 / square(ratio))), MACH_MIN);
+    *mach = larger(mach_of_drop(gamma, subsonic_drop(gamma, 1 / square(ratio))), FLOW_MACH_MIN);
     return VTX_OK;
 }

@@ -27,8 +27,8 @@
 #define FLOW_AREA_MIN 1e-12
 #define FLOW_AREA_MAX 10.0
 #define MASS_FLOW_MAX 1e4
-#define MACH_MIN 1e-9
-#define MACH_MAX 50.0
+#define FLOW_MACH_MIN 1e-9
+#define FLOW_MACH_MAX 50.0
 
 /* An inverse may be asked for exactly the flow that the forward law gave at its limit, rounding included. */
 #define LIMIT_ROUNDING (16 * DBL_EPSILON)
@@ -138,6 +138,12 @@ static inline double mach_of_drop(double gamma, double drop) { return sqrt(2 / (
 
 /* T0/T - 1, the other measure of an expansion. */
 static inline double stagnation_rise(double gamma, double mach) { return 0.5 * (gamma - 1) * square(mach); }
+
+static inline double drop_of_mach(double gamma, double mach)
+{
+    const double x = stagnation_rise(gamma, mach);
+    return x / (1 + x);
+}
 
 /* A/A*: the bracket of equation 80 is 1 + u (M^2 - 1), its exponent 1/(2u). */
 static inline double area_ratio(double gamma, double mach)

@@ -4,7 +4,7 @@
 #include "../base/root.h"
 #include "isentropic_kernel.h"
 
-static const double excess_max = MACH_MAX * MACH_MAX - 1;
+static const double excess_max = FLOW_MACH_MAX * FLOW_MACH_MAX - 1;
 
 /* M^2 - 1 without cancellation. */
 static double excess(double mach) { return (mach - 1) * (mach + 1); }
@@ -40,7 +40,7 @@ static double pitot_logarithm(double gamma, double z)
 
 static vtx_status check_shock(double gamma, double mach, const double *output)
 {
-    return worse(require(output && mach >= 1), worse(check_gamma(gamma), check_amount(mach, MACH_MAX)));
+    return worse(require(output && mach >= 1), worse(check_gamma(gamma), check_amount(mach, FLOW_MACH_MAX)));
 }
 
 vtx_status vtx_shock_downstream_mach(double gamma, double mach, double *downstream_mach)
@@ -102,7 +102,7 @@ static vtx_status mach_of_excess(double z, double *mach)
 {
     if (z > excess_max * (1 + 1e-9))
         return poison(mach, VTX_OUT_OF_RANGE);
-    *mach = smaller(sqrt(1 + z), MACH_MAX);
+    *mach = smaller(sqrt(1 + z), FLOW_MACH_MAX);
     return VTX_OK;
 }
 
@@ -173,7 +173,7 @@ static vtx_status solve_shock(struct shock_wish *wish, double *mach)
     double x;
     if (wish->logarithm > wish->of(wish->gamma, excess_max) * (1 + LIMIT_ROUNDING))
         return poison(mach, VTX_OUT_OF_RANGE);
-    const vtx_status status = find_root(shock_deviation, wish, 0, 2 * log(MACH_MAX) + 1e-9, 1e-15, &x);
+    const vtx_status status = find_root(shock_deviation, wish, 0, 2 * log(FLOW_MACH_MAX) + 1e-9, 1e-15, &x);
     return status == VTX_OK ? mach_of_excess(expm1(x), mach) : poison(mach, VTX_NOT_CONVERGED);
 }
 
