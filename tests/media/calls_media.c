@@ -1,8 +1,46 @@
 /* Every numeric call of the media layer in one shape. Written by build-aux/generate. */
+#include <vtx/air_quality.h>
 #include <vtx/atmosphere.h>
 #include <vtx/water.h>
 
 #include "../harness/calls.h"
+
+static vtx_status water_class_call(const struct call_values *v)
+{
+    return vtx_water_class(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status water_class_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_water_class_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status particle_class_call(const struct call_values *v)
+{
+    return vtx_particle_class(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status particle_class_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_particle_class_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status oil_class_call(const struct call_values *v)
+{
+    return vtx_oil_class(v->number[0], v->out[0]);
+}
+
+static vtx_status oil_class_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_oil_class_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
 
 static vtx_status atmosphere_pressure_call(const struct call_values *v)
 {
@@ -209,6 +247,19 @@ static vtx_status ice_enthalpy_columns(size_t n, const struct call_values *v, co
 }
 
 const struct call_description calls_media[] = {
+    { "vtx_water_class", water_class_call, water_class_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 0 } } },
+    { "vtx_particle_class", particle_class_call, particle_class_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 0 } } },
+    { "vtx_oil_class", oil_class_call, oil_class_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 0 } } },
     { "vtx_atmosphere_pressure", atmosphere_pressure_call, atmosphere_pressure_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },

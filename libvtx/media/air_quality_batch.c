@@ -1,0 +1,58 @@
+/* Batch forms of air_quality.h. Written by build-aux/generate. */
+#include <vtx/air_quality.h>
+
+#include "../base/batch.h"
+
+static vtx_status water_class_item(const struct batch *b, size_t i)
+{
+    int32_t water_class;
+    const vtx_status answer = vtx_water_class(batch_get(b, 0, i), batch_get(b, 1, i), &water_class);
+    batch_put(b, 0, i, &water_class, sizeof water_class);
+    return answer;
+}
+
+vtx_status vtx_water_class_batch(size_t n, const double *pressure_dew_point, ptrdiff_t pressure_dew_point_stride,
+        const double *liquid_content, ptrdiff_t liquid_content_stride, int32_t *water_class,
+        ptrdiff_t water_class_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { pressure_dew_point, pressure_dew_point_stride },
+        { liquid_content, liquid_content_stride } };
+    const struct batch_output out[] = { { water_class, water_class_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_class_item, status, failed);
+}
+
+static vtx_status particle_class_item(const struct batch *b, size_t i)
+{
+    int32_t particle_class;
+    const vtx_status answer = vtx_particle_class(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), &particle_class);
+    batch_put(b, 0, i, &particle_class, sizeof particle_class);
+    return answer;
+}
+
+vtx_status vtx_particle_class_batch(size_t n, const double *fine, ptrdiff_t fine_stride, const double *medium,
+        ptrdiff_t medium_stride, const double *coarse, ptrdiff_t coarse_stride, const double *mass_content,
+        ptrdiff_t mass_content_stride, int32_t *particle_class, ptrdiff_t particle_class_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { fine, fine_stride }, { medium, medium_stride }, { coarse, coarse_stride },
+        { mass_content, mass_content_stride } };
+    const struct batch_output out[] = { { particle_class, particle_class_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, particle_class_item, status, failed);
+}
+
+static vtx_status oil_class_item(const struct batch *b, size_t i)
+{
+    int32_t oil_class;
+    const vtx_status answer = vtx_oil_class(batch_get(b, 0, i), &oil_class);
+    batch_put(b, 0, i, &oil_class, sizeof oil_class);
+    return answer;
+}
+
+vtx_status vtx_oil_class_batch(size_t n, const double *oil_content, ptrdiff_t oil_content_stride, int32_t *oil_class,
+        ptrdiff_t oil_class_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { oil_content, oil_content_stride } };
+    const struct batch_output out[] = { { oil_class, oil_class_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, oil_class_item, status, failed);
+}
