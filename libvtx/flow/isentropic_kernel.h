@@ -110,9 +110,11 @@ static inline double mild_temperature_drop(double gamma, double inlet_pressure, 
     return -(x + square(x) * expm1_tail(x));
 }
 
-/* The same for any expansion. The pressures come in apart because p0 - p is exact where p/p0 is not. */
+/* The same for any expansion, and negative for a compression. The pressures come in apart because p0 - p is exact where p/p0 is not. */
 static inline double temperature_drop(double gamma, double inlet_pressure, double outlet_pressure)
 {
+    if (outlet_pressure > inlet_pressure)
+        return -expm1((gamma - 1) / gamma * log1p((outlet_pressure - inlet_pressure) / inlet_pressure));
     if (outlet_pressure > 0.48 * inlet_pressure)
         return mild_temperature_drop(gamma, inlet_pressure, outlet_pressure);
     return -expm1((gamma - 1) / gamma * log(outlet_pressure / inlet_pressure));

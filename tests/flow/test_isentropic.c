@@ -61,11 +61,13 @@ static void polynomials_agree_with_the_published_formulas(void)
     EXPECT(sonic_density_of_air == sonic_density_at(1.4 - 1.355));
 }
 
-static void temperature_drop_joins_at_its_branch(void)
+static void temperature_drop_joins_at_its_branches(void)
 {
     for (double gamma = 1.01; gamma < 1.7; gamma += 0.01) {
         const double below = temperature_drop(gamma, 1, 0.48), above = temperature_drop(gamma, 1, 0.48 * (1 + 1e-15));
         EXPECT_NEAR(above, below, 3e-15);
+        for (double ratio = 1e-5; ratio < 1e3; ratio *= 1.7)
+            EXPECT_NEAR(temperature_drop(gamma, 1, ratio), (double)-expm1l(((long double)gamma - 1) / gamma * logl(ratio)), 3e-15);
     }
 }
 
@@ -160,7 +162,7 @@ static void limits_are_answered_as_documented(void)
 static const struct test_case tests[] = {
     { "published values are reproduced", published_values_are_reproduced },
     { "polynomials agree with the published formulas", polynomials_agree_with_the_published_formulas },
-    { "temperature drop joins at its branch", temperature_drop_joins_at_its_branch },
+    { "temperature drop joins at its branches, compression included", temperature_drop_joins_at_its_branches },
     { "Mach numbers are exact inverses of the ratios", mach_numbers_are_exact_inverses },
     { "area ratio is inverted on the named branch", area_ratio_is_inverted_on_the_named_branch },
     { "expansion obeys the energy equation", expansion_obeys_the_energy_equation },
