@@ -27,12 +27,12 @@ static inline double ideal_hot(const struct ideal_case *c, double efficiency)
 static inline void separate_ideal(const vtx_tube *tube, double inlet_pressure, double inlet_temperature, double cold_pressure,
                                   double hot_pressure, double cold_fraction, vtx_streams *out)
 {
-    const double cp = perfect_air_heat_capacity, gas_constant = perfect_air_gas_constant, mu = cold_fraction;
+    const double cp = perfect_air_heat_capacity, air_constant = perfect_air_gas_constant, mu = cold_fraction;
     const double log_cold = log_pressure_ratio(inlet_pressure, cold_pressure);
     const double log_hot = hot_pressure == cold_pressure ? log_cold : log_pressure_ratio(inlet_pressure, hot_pressure);
     const double gain = efficiency_gain(tube, log_cold);
     const double efficiency = smaller(gain * tube->peak_efficiency, 1);
-    const struct ideal_case c = { inlet_temperature, -inlet_temperature * expm1(-gas_constant / cp * log_cold),
+    const struct ideal_case c = { inlet_temperature, -inlet_temperature * expm1(-air_constant / cp * log_cold),
                                   cold_shape(tube->coldest_fraction, mu), hot_shape(tube->coldest_fraction, mu),
                                   leak_remainder(tube->cold_leak, mu), leak_remainder(tube->hot_leak, 1 - mu),
                                   tube->ambient_temperature };
@@ -45,8 +45,8 @@ static inline void separate_ideal(const vtx_tube *tube, double inlet_pressure, d
     out->cold_fraction = mu;
     out->heat_gain = mu * cp * (out->cold_temperature - (inlet_temperature - efficiency * c.cold_shape * c.drop));
     out->heat_loss = (1 - mu) * cp * (inlet_temperature + efficiency * c.hot_shape * c.drop - out->hot_temperature);
-    out->entropy_generation = mu * (cp * log(out->cold_temperature / inlet_temperature) + gas_constant * log_cold) +
-                              (1 - mu) * (cp * log(out->hot_temperature / inlet_temperature) + gas_constant * log_hot) +
+    out->entropy_generation = mu * (cp * log(out->cold_temperature / inlet_temperature) + air_constant * log_cold) +
+                              (1 - mu) * (cp * log(out->hot_temperature / inlet_temperature) + air_constant * log_hot) +
                               (out->heat_loss - out->heat_gain) / tube->ambient_temperature;
     out->isentropic_efficiency = c.drop > 0 ? (inlet_temperature - out->cold_temperature) / c.drop : quiet_nan();
     out->isentropic_temperature = inlet_temperature - c.drop;

@@ -1,29 +1,27 @@
 /* Balances, limits, exergy and efficiencies of a perfect gas in a vortex tube. */
 #include <vtx/laws.h>
 
+#include "../flow/isentropic_kernel.h"
 #include "laws_kernel.h"
 
-static vtx_status check_temperature(double t) { return check_positive(t, 50, 1000); }
-static vtx_status check_pressure(double p) { return check_positive(p, 1e3, 1e8); }
 static vtx_status check_heat_capacity(double cp) { return check_positive(cp, 100, 20000); }
-static vtx_status check_gamma(double gamma) { return worse(require(is_finite(gamma) && gamma > 1), check_positive(gamma, 1.01, 1.7)); }
 
-static vtx_status check_gas(double heat_capacity, double gas_constant)
+static vtx_status check_constants(double heat_capacity, double specific_constant)
 {
-    return worse(worse(check_heat_capacity(heat_capacity), check_positive(gas_constant, 10, 5000)),
-                 require(gas_constant < heat_capacity));
+    return worse(worse(check_heat_capacity(heat_capacity), check_positive(specific_constant, 10, 5000)),
+                 require(specific_constant < heat_capacity));
 }
 
 /* An outlet may not lie above the inlet pressure. */
 static vtx_status check_outlet(double inlet_pressure, double outlet_pressure)
 {
-    return worse(worse(check_pressure(inlet_pressure), check_pressure(outlet_pressure)),
+    return worse(worse(check_flow_pressure(inlet_pressure), check_flow_pressure(outlet_pressure)),
                  require(outlet_pressure <= inlet_pressure));
 }
 
 static vtx_status check_temperatures(double inlet, double cold, double hot, double cold_fraction)
 {
-    return worse(worse(check_temperature(inlet), check_temperature(cold)), worse(check_temperature(hot), check_share(cold_fraction)));
+    return worse(worse(check_flow_temperature(inlet), check_flow_temperature(cold)), worse(check_flow_temperature(hot), check_share(cold_fraction)));
 }
 
 vtx_status vtx_first_law_residual(double heat_capacity, double inlet_temperature, double cold_temperature,
@@ -69,7 +67,7 @@ vtx_status vtx_refrigeration_capacity(double cold_mass_flow, double heat_capacit
 {
     vtx_status status = worse(worse(require(capacity != NULL), check_amount(cold_mass_flow, 100)),
                               worse(check_heat_capacity(heat_capacity),
-                                    worse(check_temperature(reference_temperature), check_temperature(cold_temperature))));
+                                    worse(check_flow_temperature(reference_temperature), check_flow_temperature(cold_temperature))));
     if (status != VTX_OK)
         return poison(capacity, status);
     *capacity = cold_mass_flow * heat_capacity * (reference_temperature - cold_temperature);
@@ -78,31 +76,31 @@ vtx_status vtx_refrigeration_capacity(double cold_mass_flow, double heat_capacit
 
 /* Gas, three states and the split, as the entropy and exergy balances take them. */
 struct states {
-    double heat_capacity, gas_constant;
+    double heat_capacity, specific_constant;
     double inlet_pressure, inlet_temperature, cold_pressure, cold_temperature, hot_pressure, hot_temperature;
     double cold_fraction;
 };
 
 static vtx_status check_states(const struct states *s)
 {
-    return worse(worse(check_gas(s->heat_capacity, s->gas_constant),
+    return worse(worse(check_constants(s->heat_capacity, s->specific_constant),
                        check_temperatures(s->inlet_temperature, s->cold_temperature, s->hot_temperature, s->cold_fraction)),
-                 worse(check_pressure(s->inlet_pressure), worse(check_pressure(s->cold_pressure), check_pressure(s->hot_pressure))));
+                 worse(check_flow_pressure(s->inlet_pressure), worse(check_flow_pressure(s->cold_pressure), check_flow_pressure(s->hot_pressure))));
 }
 
 static double generated(const struct states *s)
 {
-    return s->cold_fraction * entropy_change(s->heat_capacity, s->gas_constant, s->inlet_pressure, s->inlet_temperature,
+    return s->cold_fraction * entropy_change(s->heat_capacity, s->specific_constant, s->inlet_pressure, s->inlet_temperature,
                                              s->cold_pressure, s->cold_temperature) +
-           (1 - s->cold_fraction) * entropy_change(s->heat_capacity, s->gas_constant, s->inlet_pressure, s->inlet_temperature,
+           (1 - s->cold_fraction) * entropy_change(s->heat_capacity, s->specific_constant, s->inlet_pressure, s->inlet_temperature,
                                                    s->hot_pressure, s->hot_temperature);
 }
 
-vtx_status vtx_entropy_generation(double heat_capacity, double gas_constant, double inlet_pressure,
+vtx_status vtx_entropy_generation(double heat_capacity, double specific_constant, double inlet_pressure,
                                   double inlet_temperature, double cold_pressure, double cold_temperature,
                                   double hot_pressure, double hot_temperature, double cold_fraction, double *entropy_generation)
 {
-    const struct states s = { heat_capacity, gas_constant, inlet_pressure, inlet_temperature, cold_pressure,
+    const struct states s = { heat_capacity, specific_constant, inlet_pressure, inlet_temperature, cold_pressure,
                               cold_temperature, hot_pressure, hot_temperature, cold_fraction };
     vtx_status status = worse(require(entropy_generation != NULL), check_states(&s));
     if (status != VTX_OK)
@@ -141,7 +139,7 @@ vtx_status vtx_second_law_limit(double gamma, double inlet_pressure, double inle
 {
     double u = 0;
     vtx_status status = worse(worse(require(cold_temperature != NULL), check_gamma(gamma)),
-                              worse(worse(check_temperature(inlet_temperature), check_share(cold_fraction)),
+                              worse(worse(check_flow_temperature(inlet_temperature), check_share(cold_fraction)),
                                     worse(check_outlet(inlet_pressure, cold_pressure), check_outlet(inlet_pressure, hot_pressure))));
     if (status == VTX_OK && (cold_fraction == 0 || cold_fraction == 1))
         status = VTX_OUT_OF_RANGE;
@@ -160,10 +158,10 @@ vtx_status vtx_second_law_limit(double gamma, double inlet_pressure, double inle
 vtx_status vtx_isentropic_drop(double gamma, double inlet_pressure, double inlet_temperature, double cold_pressure, double *drop)
 {
     vtx_status status = worse(worse(require(drop != NULL), check_gamma(gamma)),
-                              worse(check_temperature(inlet_temperature), check_outlet(inlet_pressure, cold_pressure)));
+                              worse(check_flow_temperature(inlet_temperature), check_outlet(inlet_pressure, cold_pressure)));
     if (status != VTX_OK)
         return poison(drop, status);
-    *drop = inlet_temperature * isentropic_share((gamma - 1) / gamma, inlet_pressure, cold_pressure);
+    *drop = inlet_temperature * temperature_drop(gamma, inlet_pressure, cold_pressure);
     return VTX_OK;
 }
 
@@ -172,12 +170,12 @@ vtx_status vtx_ideal_vortex(double gamma, double inlet_pressure, double inlet_te
                             double hot_pressure, vtx_vortex *vortex)
 {
     vtx_status status = worse(worse(require(vortex != NULL), check_gamma(gamma)),
-                              worse(check_temperature(inlet_temperature), worse(check_outlet(inlet_pressure, cold_pressure),
+                              worse(check_flow_temperature(inlet_temperature), worse(check_outlet(inlet_pressure, cold_pressure),
                                                                                 check_outlet(inlet_pressure, hot_pressure))));
     if (status != VTX_OK)
         return poison_record(vortex, sizeof *vortex / sizeof(double), 0, status);
     const double k = (gamma - 1) / gamma;
-    const double share = isentropic_share(k, inlet_pressure, cold_pressure);
+    const double share = temperature_drop(gamma, inlet_pressure, cold_pressure);
     const double b = share / (2 - share);
     const double sonic = (gamma - 1) / 2;
     const double sonic_kinetic = sonic / (1 + sonic);
@@ -193,32 +191,32 @@ vtx_status vtx_ideal_vortex(double gamma, double inlet_pressure, double inlet_te
     return VTX_OK;
 }
 
-vtx_status vtx_flow_exergy(double heat_capacity, double gas_constant, double pressure, double temperature,
+vtx_status vtx_flow_exergy(double heat_capacity, double specific_constant, double pressure, double temperature,
                            double ambient_pressure, double ambient_temperature, double *exergy)
 {
-    vtx_status status = worse(worse(require(exergy != NULL), check_gas(heat_capacity, gas_constant)),
-                              worse(worse(check_pressure(pressure), check_temperature(temperature)),
-                                    worse(check_pressure(ambient_pressure), check_temperature(ambient_temperature))));
+    vtx_status status = worse(worse(require(exergy != NULL), check_constants(heat_capacity, specific_constant)),
+                              worse(worse(check_flow_pressure(pressure), check_flow_temperature(temperature)),
+                                    worse(check_flow_pressure(ambient_pressure), check_flow_temperature(ambient_temperature))));
     if (status != VTX_OK)
         return poison(exergy, status);
-    *exergy = flow_exergy(heat_capacity, gas_constant, pressure, temperature, ambient_pressure, ambient_temperature);
+    *exergy = flow_exergy(heat_capacity, specific_constant, pressure, temperature, ambient_pressure, ambient_temperature);
     return VTX_OK;
 }
 
-vtx_status vtx_exergy_balance(double heat_capacity, double gas_constant, double inlet_pressure, double inlet_temperature,
+vtx_status vtx_exergy_balance(double heat_capacity, double specific_constant, double inlet_pressure, double inlet_temperature,
                               double cold_pressure, double cold_temperature, double hot_pressure, double hot_temperature,
                               double cold_fraction, double ambient_pressure, double ambient_temperature, vtx_exergy_account *account)
 {
-    const struct states s = { heat_capacity, gas_constant, inlet_pressure, inlet_temperature, cold_pressure,
+    const struct states s = { heat_capacity, specific_constant, inlet_pressure, inlet_temperature, cold_pressure,
                               cold_temperature, hot_pressure, hot_temperature, cold_fraction };
     vtx_status status = worse(worse(require(account != NULL), check_states(&s)),
-                              worse(check_pressure(ambient_pressure), check_temperature(ambient_temperature)));
+                              worse(check_flow_pressure(ambient_pressure), check_flow_temperature(ambient_temperature)));
     if (status != VTX_OK)
         return POISON_STRUCT(account, vtx_exergy_account, advisories, status);
-    account->inlet = flow_exergy(heat_capacity, gas_constant, inlet_pressure, inlet_temperature, ambient_pressure, ambient_temperature);
-    account->cold = cold_fraction * flow_exergy(heat_capacity, gas_constant, cold_pressure, cold_temperature, ambient_pressure,
+    account->inlet = flow_exergy(heat_capacity, specific_constant, inlet_pressure, inlet_temperature, ambient_pressure, ambient_temperature);
+    account->cold = cold_fraction * flow_exergy(heat_capacity, specific_constant, cold_pressure, cold_temperature, ambient_pressure,
                                                 ambient_temperature);
-    account->hot = (1 - cold_fraction) * flow_exergy(heat_capacity, gas_constant, hot_pressure, hot_temperature, ambient_pressure,
+    account->hot = (1 - cold_fraction) * flow_exergy(heat_capacity, specific_constant, hot_pressure, hot_temperature, ambient_pressure,
                                                      ambient_temperature);
     account->destruction = ambient_temperature * generated(&s);
     account->heat_exergy = account->inlet - account->cold - account->hot - account->destruction;
@@ -245,41 +243,41 @@ vtx_status vtx_adiabatic_efficiency(double gamma, double inlet_pressure, double 
     if (status != VTX_OK)
         return poison(efficiency, status);
     *efficiency = cold_fraction * (inlet_temperature - cold_temperature) /
-                  (inlet_temperature * isentropic_share((gamma - 1) / gamma, inlet_pressure, cold_pressure));
+                  (inlet_temperature * temperature_drop(gamma, inlet_pressure, cold_pressure));
     return VTX_OK;
 }
 
 static vtx_status check_compression(double intake_pressure, double intake_temperature, double inlet_pressure)
 {
     return worse(worse(check_outlet(inlet_pressure, intake_pressure), require(intake_pressure < inlet_pressure)),
-                 check_temperature(intake_temperature));
+                 check_flow_temperature(intake_temperature));
 }
 
-vtx_status vtx_cop_isothermal(double heat_capacity, double gas_constant, double intake_pressure, double intake_temperature,
+vtx_status vtx_cop_isothermal(double heat_capacity, double specific_constant, double intake_pressure, double intake_temperature,
                               double inlet_pressure, double inlet_temperature, double cold_temperature,
                               double cold_fraction, double *performance)
 {
-    vtx_status status = worse(worse(require(performance != NULL), check_gas(heat_capacity, gas_constant)),
+    vtx_status status = worse(worse(require(performance != NULL), check_constants(heat_capacity, specific_constant)),
                               worse(check_compression(intake_pressure, intake_temperature, inlet_pressure),
                                     check_temperatures(inlet_temperature, cold_temperature, inlet_temperature, cold_fraction)));
     if (status != VTX_OK)
         return poison(performance, status);
     *performance = cold_fraction * heat_capacity * (inlet_temperature - cold_temperature) /
-                   (gas_constant * intake_temperature * log_pressure_ratio(inlet_pressure, intake_pressure));
+                   (specific_constant * intake_temperature * log_pressure_ratio(inlet_pressure, intake_pressure));
     return VTX_OK;
 }
 
-vtx_status vtx_cop_adiabatic(double heat_capacity, double gas_constant, double intake_pressure, double intake_temperature,
+vtx_status vtx_cop_adiabatic(double heat_capacity, double specific_constant, double intake_pressure, double intake_temperature,
                              double inlet_pressure, double inlet_temperature, double cold_temperature,
                              double cold_fraction, double *performance)
 {
-    vtx_status status = worse(worse(require(performance != NULL), check_gas(heat_capacity, gas_constant)),
+    vtx_status status = worse(worse(require(performance != NULL), check_constants(heat_capacity, specific_constant)),
                               worse(check_compression(intake_pressure, intake_temperature, inlet_pressure),
                                     check_temperatures(inlet_temperature, cold_temperature, inlet_temperature, cold_fraction)));
     if (status != VTX_OK)
         return poison(performance, status);
     *performance = cold_fraction * (inlet_temperature - cold_temperature) /
-                   (intake_temperature * expm1(gas_constant / heat_capacity * log_pressure_ratio(inlet_pressure, intake_pressure)));
+                   (intake_temperature * expm1(specific_constant / heat_capacity * log_pressure_ratio(inlet_pressure, intake_pressure)));
     return VTX_OK;
 }
 

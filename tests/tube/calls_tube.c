@@ -1,6 +1,7 @@
 /* Every numeric call of the tube layer in one shape. Written by build-aux/generate. */
 #include <vtx/laws.h>
 #include <vtx/separation.h>
+#include <vtx/setting.h>
 
 #include "../harness/calls.h"
 
@@ -242,6 +243,118 @@ static vtx_status tube_separate_columns(size_t n, const struct call_values *v, c
         column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status cold_fraction_for_temperature_call(const struct call_values *v)
+{
+    return vtx_cold_fraction_for_temperature(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->number[4], v->selector[1], v->out[0]);
+}
+
+static vtx_status cold_fraction_for_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_cold_fraction_for_temperature_batch(n, column->in[0], column->in_stride[0], v->selector[0],
+        column->in[1], column->in_stride[1], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
+        v->selector[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cold_fraction_for_hot_temperature_call(const struct call_values *v)
+{
+    return vtx_cold_fraction_for_hot_temperature(v->record[0], v->selector[0], v->number[0], v->number[1],
+        v->number[2], v->number[3], v->number[4], v->number[5], v->out[0]);
+}
+
+static vtx_status cold_fraction_for_hot_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_cold_fraction_for_hot_temperature_batch(n, column->in[0], column->in_stride[0], v->selector[0],
+        column->in[1], column->in_stride[1], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
+        column->in[6], column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status best_cold_fraction_call(const struct call_values *v)
+{
+    return vtx_best_cold_fraction(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status best_cold_fraction_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_best_cold_fraction_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cold_fraction_for_cooling_call(const struct call_values *v)
+{
+    return vtx_cold_fraction_for_cooling(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->number[4], v->number[5], v->selector[1], v->out[0]);
+}
+
+static vtx_status cold_fraction_for_cooling_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_cold_fraction_for_cooling_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], v->selector[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status coldest_outlet_call(const struct call_values *v)
+{
+    return vtx_coldest_outlet(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->out[0], v->out[1]);
+}
+
+static vtx_status coldest_outlet_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_coldest_outlet_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->out[1],
+        column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status inlet_pressure_for_temperature_call(const struct call_values *v)
+{
+    return vtx_inlet_pressure_for_temperature(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->number[4], v->number[5], v->out[0]);
+}
+
+static vtx_status inlet_pressure_for_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_inlet_pressure_for_temperature_batch(n, column->in[0], column->in_stride[0], v->selector[0],
+        column->in[1], column->in_stride[1], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
+        column->in[6], column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cold_pressure_for_temperature_call(const struct call_values *v)
+{
+    return vtx_cold_pressure_for_temperature(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status cold_pressure_for_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_cold_pressure_for_temperature_batch(n, column->in[0], column->in_stride[0], v->selector[0],
+        column->in[1], column->in_stride[1], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status inlet_temperature_for_temperature_call(const struct call_values *v)
+{
+    return vtx_inlet_temperature_for_temperature(v->record[0], v->selector[0], v->number[0], v->number[1],
+        v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status inlet_temperature_for_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_inlet_temperature_for_temperature_batch(n, column->in[0], column->in_stride[0], v->selector[0],
+        column->in[1], column->in_stride[1], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 const struct call_description calls_tube[] = {
     { "vtx_first_law_residual", first_law_residual_call, first_law_residual_columns, 6,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -375,6 +488,83 @@ const struct call_description calls_tube[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_streams), "vtx_streams", "ddddddddddddddddddii", 0 } } },
+    { "vtx_cold_fraction_for_temperature", cold_fraction_for_temperature_call, cold_fraction_for_temperature_columns, 9,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_fraction_setting), "vtx_fraction_setting", "dddaaii", 0 } } },
+    { "vtx_cold_fraction_for_hot_temperature", cold_fraction_for_hot_temperature_call, cold_fraction_for_hot_temperature_columns, 9,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_fraction_setting), "vtx_fraction_setting", "dddaaii", 0 } } },
+    { "vtx_best_cold_fraction", best_cold_fraction_call, best_cold_fraction_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_best_setting), "vtx_best_setting", "dddddddaii", 0 } } },
+    { "vtx_cold_fraction_for_cooling", cold_fraction_for_cooling_call, cold_fraction_for_cooling_columns, 10,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_fraction_setting), "vtx_fraction_setting", "dddaaii", 0 } } },
+    { "vtx_coldest_outlet", coldest_outlet_call, coldest_outlet_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_inlet_pressure_for_temperature", inlet_pressure_for_temperature_call, inlet_pressure_for_temperature_columns, 9,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_condition_setting), "vtx_condition_setting", "dddaaii", 0 } } },
+    { "vtx_cold_pressure_for_temperature", cold_pressure_for_temperature_call, cold_pressure_for_temperature_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_condition_setting), "vtx_condition_setting", "dddaaii", 0 } } },
+    { "vtx_inlet_temperature_for_temperature", inlet_temperature_for_temperature_call, inlet_temperature_for_temperature_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_condition_setting), "vtx_condition_setting", "dddaaii", 0 } } },
 };
 
 const size_t calls_tube_count = sizeof calls_tube / sizeof calls_tube[0];

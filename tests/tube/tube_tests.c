@@ -5,7 +5,7 @@
 
 extern const struct call_description calls_tube[];
 extern const size_t calls_tube_count;
-extern const struct test_suite suite_laws, suite_separation;
+extern const struct test_suite suite_laws, suite_separation, suite_setting;
 
 static int make_record(const char *type, void *record)
 {
@@ -26,6 +26,6 @@ TEST_SUITE(tube_calls, tests);
 
 int main(void)
 {
-    static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation };
+    static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation, &suite_setting };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }
