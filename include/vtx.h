@@ -16,6 +16,7 @@
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
+#include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>
 
 #include <vtx/laws.h>

@@ -16,9 +16,8 @@ vtx_status vtx_gas_init(vtx_gas *gas)
 vtx_status vtx_isentropic_temperature(double gamma, double inlet_pressure, double inlet_temperature, double outlet_pressure,
                                       double *outlet_temperature)
 {
-    vtx_status status = worse(require(outlet_temperature && !(outlet_pressure > inlet_pressure)), check_gamma(gamma));
-    status = worse(status, worse(check_flow_pressure(inlet_pressure), check_flow_pressure(outlet_pressure)));
-    status = worse(status, check_flow_temperature(inlet_temperature));
+    const vtx_status status = worse(worse(require(outlet_temperature != NULL), check_gamma(gamma)),
+                                    check_ends(inlet_pressure, inlet_temperature, outlet_pressure));
     if (status != VTX_OK)
         return poison(outlet_temperature, status);
     *outlet_temperature = isentropic_temperature(gamma, inlet_pressure, inlet_temperature, outlet_pressure);
@@ -46,9 +45,8 @@ vtx_status vtx_critical_flow_function(double gamma, double *function)
 vtx_status vtx_isentropic_velocity(const vtx_gas *gas, double inlet_pressure, double inlet_temperature, double outlet_pressure,
                                    double *velocity)
 {
-    vtx_status status = worse(require(velocity && !(outlet_pressure > inlet_pressure)), check_gas(gas));
-    status = worse(status, worse(check_flow_pressure(inlet_pressure), check_flow_pressure(outlet_pressure)));
-    status = worse(status, check_flow_temperature(inlet_temperature));
+    const vtx_status status = worse(worse(require(velocity != NULL), check_gas(gas)),
+                                    check_ends(inlet_pressure, inlet_temperature, outlet_pressure));
     if (status != VTX_OK)
         return poison(velocity, status);
     *velocity = isentropic_velocity(gas->heat_capacity_ratio, specific_gas_constant(gas), inlet_pressure, inlet_temperature, outlet_pressure);

@@ -74,6 +74,18 @@ static inline vtx_status check_flow_temperature(double temperature)
     return check_positive(temperature, FLOW_TEMPERATURE_MIN, FLOW_TEMPERATURE_MAX);
 }
 
+static inline vtx_status check_upstream(double pressure, double temperature)
+{
+    return worse(check_flow_pressure(pressure), check_flow_temperature(temperature));
+}
+
+/* Flow against the pressures is impossible. */
+static inline vtx_status check_ends(double inlet_pressure, double inlet_temperature, double outlet_pressure)
+{
+    return worse(check_upstream(inlet_pressure, inlet_temperature),
+                 worse(check_flow_pressure(outlet_pressure), require(!(outlet_pressure > inlet_pressure))));
+}
+
 static inline vtx_status check_flow_area(double area) { return check_positive(area, FLOW_AREA_MIN, FLOW_AREA_MAX); }
 
 /* J/(kg K), compressibility included: p v = this T. */
@@ -101,13 +113,17 @@ static inline double critical_pressure_ratio(double gamma) { return sonic_densit
 /* Psi at Mach 1: mass flow = area p0 / sqrt(R T0) times this. */
 static inline double critical_flow_function(double gamma) { return sonic_density(gamma) * sqrt(2 * gamma / (gamma + 1)); }
 
-/* 1 - (p/p0)^((gamma-1)/gamma) for p/p0 above 0.48, which holds every subsonic one: ln(p/p0) = -2 artanh of difference over sum. */
-static inline double mild_temperature_drop(double gamma, double inlet_pressure, double outlet_pressure)
+/* 1 - (p/p0)^((gamma-1)/gamma) of s = (p0-p)/(p0+p), for p/p0 of 0.48..1, which holds every subsonic one: ln(p/p0) = -2 artanh(s). */
+static inline double mild_drop(double gamma, double s)
 {
-    const double s = (inlet_pressure - outlet_pressure) / (inlet_pressure + outlet_pressure);
     const double z = square(s);
     const double x = -2 * s * ((gamma - 1) / gamma) * (1 + z * artanh_tail(z));
     return -(x + square(x) * expm1_tail(x));
+}
+
+static inline double mild_temperature_drop(double gamma, double inlet_pressure, double outlet_pressure)
+{
+    return mild_drop(gamma, (inlet_pressure - outlet_pressure) / (inlet_pressure + outlet_pressure));
 }
 
 /* The same for any expansion, and negative for a compression. The pressures come in apart because p0 - p is exact where p/p0 is not. */

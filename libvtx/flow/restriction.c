@@ -19,17 +19,6 @@ static vtx_status check_critical_ratio(double critical_ratio)
     return critical_ratio > 0.99 ? VTX_OUT_OF_RANGE : VTX_OK;
 }
 
-static vtx_status check_upstream(double inlet_pressure, double inlet_temperature)
-{
-    return worse(check_flow_pressure(inlet_pressure), check_flow_temperature(inlet_temperature));
-}
-
-static vtx_status check_ends(double inlet_pressure, double inlet_temperature, double outlet_pressure)
-{
-    return worse(check_upstream(inlet_pressure, inlet_temperature),
-                 worse(check_flow_pressure(outlet_pressure), require(!(outlet_pressure > inlet_pressure))));
-}
-
 static vtx_status refuse_orifice(const vtx_gas *gas, double area, double discharge_coefficient, double inlet_pressure,
                                  double inlet_temperature, double outlet_pressure, double *mass_flow, int32_t *choked)
 {

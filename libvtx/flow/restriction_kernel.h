@@ -41,25 +41,40 @@ static inline double orifice_flux(const vtx_gas *gas, double inlet_pressure, dou
     return orifice_subsonic_flux(gas, inlet_pressure, inlet_temperature, outlet_pressure);
 }
 
+/* Psi, the mass flow through 1 m2 per p0/sqrt(R T0), of loss = 1 - p/p0. */
+static inline double flow_function(double gamma, double loss)
+{
+    if (is_choked(gamma, 1, 1 - loss))
+        return critical_flow_function(gamma);
+    const double drop = mild_drop(gamma, loss / (2 - loss));
+    return sqrt(2 * gamma / (gamma - 1) * drop) * (1 - loss) / (1 - drop);
+}
+
+/* 1 - p/p0 at which the flow is `share` of the choked one, 0..1 but for rounding. */
+static inline double orifice_loss(double gamma, double share) { return pressure_loss(gamma, subsonic_drop(gamma, square(share))); }
+
+/* p0/p - 1 that drives pull = flux sqrt(R T0)/p. Closed form: pull = sqrt(2 gamma/(gamma-1) drop)/(1-drop) is a quadratic in sqrt(drop). */
+static inline double orifice_rise(double gamma, double pull)
+{
+    const double psi = critical_flow_function(gamma);
+    if (pull * critical_pressure_ratio(gamma) >= psi)
+        return pull / psi - 1;
+    const double c = 2 * gamma / (gamma - 1);
+    const double x = 2 * pull / (sqrt(c) + sqrt(c + 4 * square(pull)));
+    return expm1(-gamma / (gamma - 1) * log1p(-square(x)));
+}
+
 /* flux at most the choked one (times 1 + LIMIT_ROUNDING). */
 static inline double orifice_outlet_pressure(const vtx_gas *gas, double flux, double inlet_pressure, double inlet_temperature)
 {
-    const double gamma = gas->heat_capacity_ratio;
-    const double share = square(flux / orifice_choked_flux(gas, inlet_pressure, inlet_temperature));
-    return inlet_pressure - inlet_pressure * pressure_loss(gamma, subsonic_drop(gamma, share));
+    const double share = flux / orifice_choked_flux(gas, inlet_pressure, inlet_temperature);
+    return inlet_pressure - inlet_pressure * orifice_loss(gas->heat_capacity_ratio, share);
 }
 
-/* Closed form: flux sqrt(R T0)/p_out = sqrt(2 gamma/(gamma-1) drop)/(1-drop) is a quadratic in sqrt(drop). */
 static inline double orifice_inlet_pressure(const vtx_gas *gas, double flux, double inlet_temperature, double outlet_pressure)
 {
-    const double gamma = gas->heat_capacity_ratio;
-    const double pull = flux * sqrt(specific_gas_constant(gas) * inlet_temperature);
-    const double psi = critical_flow_function(gamma);
-    if (pull * critical_pressure_ratio(gamma) >= psi * outlet_pressure)
-        return pull / psi;
-    const double c = 2 * gamma / (gamma - 1);
-    const double x = 2 * pull / (sqrt(c) * outlet_pressure + sqrt(c * square(outlet_pressure) + 4 * square(pull)));
-    return outlet_pressure + outlet_pressure * expm1(-gamma / (gamma - 1) * log1p(-square(x)));
+    const double pull = flux * sqrt(specific_gas_constant(gas) * inlet_temperature) / outlet_pressure;
+    return outlet_pressure + outlet_pressure * orifice_rise(gas->heat_capacity_ratio, pull);
 }
 
 /* kg/s per pascal of inlet pressure: the choked flow of ISO 6358 is this times p1. */

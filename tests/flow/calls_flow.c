@@ -3,6 +3,7 @@
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
+#include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>
 
 #include "../harness/calls.h"
@@ -446,6 +447,98 @@ static vtx_status conductance_inlet_pressure_columns(size_t n, const struct call
         column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status perry_coefficient_call(const struct call_values *v)
+{
+    return vtx_perry_coefficient(v->number[0], v->out[0]);
+}
+
+static vtx_status perry_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_perry_coefficient_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status jobson_coefficient_call(const struct call_values *v)
+{
+    return vtx_jobson_coefficient(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status jobson_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_jobson_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status sharp_orifice_mass_flow_call(const struct call_values *v)
+{
+    return vtx_sharp_orifice_mass_flow(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->out[0], v->out[1]);
+}
+
+static vtx_status sharp_orifice_mass_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_sharp_orifice_mass_flow_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->out[1],
+        column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status sharp_orifice_area_call(const struct call_values *v)
+{
+    return vtx_sharp_orifice_area(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->out[0]);
+}
+
+static vtx_status sharp_orifice_area_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_sharp_orifice_area_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status sharp_orifice_outlet_pressure_call(const struct call_values *v)
+{
+    return vtx_sharp_orifice_outlet_pressure(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->out[0], v->out[1]);
+}
+
+static vtx_status sharp_orifice_outlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_sharp_orifice_outlet_pressure_batch(n, column->in[0], column->in_stride[0], v->selector[0],
+        column->in[1], column->in_stride[1], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->out[0], column->out_stride[0],
+        column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status sharp_orifice_inlet_pressure_call(const struct call_values *v)
+{
+    return vtx_sharp_orifice_inlet_pressure(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->out[0]);
+}
+
+static vtx_status sharp_orifice_inlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_sharp_orifice_inlet_pressure_batch(n, column->in[0], column->in_stride[0], v->selector[0],
+        column->in[1], column->in_stride[1], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status orifice_expansibility_call(const struct call_values *v)
+{
+    return vtx_orifice_expansibility(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status orifice_expansibility_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_orifice_expansibility_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status shock_downstream_mach_call(const struct call_values *v)
 {
     return vtx_shock_downstream_mach(v->number[0], v->number[1], v->out[0]);
@@ -768,6 +861,54 @@ const struct call_description calls_flow[] = {
     { "vtx_conductance_inlet_pressure", conductance_inlet_pressure_call, conductance_inlet_pressure_columns, 6,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_perry_coefficient", perry_coefficient_call, perry_coefficient_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_jobson_coefficient", jobson_coefficient_call, jobson_coefficient_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_sharp_orifice_mass_flow", sharp_orifice_mass_flow_call, sharp_orifice_mass_flow_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 1 } } },
+    { "vtx_sharp_orifice_area", sharp_orifice_area_call, sharp_orifice_area_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_sharp_orifice_outlet_pressure", sharp_orifice_outlet_pressure_call, sharp_orifice_outlet_pressure_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
+    { "vtx_sharp_orifice_inlet_pressure", sharp_orifice_inlet_pressure_call, sharp_orifice_inlet_pressure_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_orifice_expansibility", orifice_expansibility_call, orifice_expansibility_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

@@ -9,6 +9,7 @@ extern const struct test_suite suite_fanno;
 extern const struct test_suite suite_friction;
 extern const struct test_suite suite_isentropic;
 extern const struct test_suite suite_restriction;
+extern const struct test_suite suite_sharp_orifice;
 extern const struct test_suite suite_shock;
 
 static int make_record(const char *type, void *record)
@@ -36,6 +37,7 @@ int main(void)
         &suite_friction,
         &suite_isentropic,
         &suite_restriction,
+        &suite_sharp_orifice,
         &suite_shock,
     };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
