@@ -22,6 +22,7 @@
 #include <vtx/laws.h>
 #include <vtx/separation.h>
 #include <vtx/setting.h>
+#include <vtx/thermometry.h>
 
 #include <vtx/air_cost.h>
 #include <vtx/compressor.h>

@@ -2,6 +2,7 @@
 #include <vtx/laws.h>
 #include <vtx/separation.h>
 #include <vtx/setting.h>
+#include <vtx/thermometry.h>
 
 #include "../harness/calls.h"
 
@@ -355,6 +356,141 @@ static vtx_status inlet_temperature_for_temperature_columns(size_t n, const stru
         column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status dynamic_temperature_call(const struct call_values *v)
+{
+    return vtx_dynamic_temperature(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status dynamic_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_dynamic_temperature_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status recovery_factor_call(const struct call_values *v)
+{
+    return vtx_recovery_factor(v->selector[0], v->number[0], v->out[0], v->out[1]);
+}
+
+static vtx_status recovery_factor_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_recovery_factor_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status thermometer_uncertainty_call(const struct call_values *v)
+{
+    return vtx_thermometer_uncertainty(v->selector[0], v->number[0], v->out[0], v->out[1]);
+}
+
+static vtx_status thermometer_uncertainty_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_thermometer_uncertainty_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status probe_coefficient_call(const struct call_values *v)
+{
+    return vtx_probe_coefficient(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status probe_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_probe_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status probe_time_constant_call(const struct call_values *v)
+{
+    return vtx_probe_time_constant(v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status probe_time_constant_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_probe_time_constant_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status settling_time_call(const struct call_values *v)
+{
+    return vtx_settling_time(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status settling_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_settling_time_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status unsettled_share_call(const struct call_values *v)
+{
+    return vtx_unsettled_share(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status unsettled_share_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_unsettled_share_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status stem_share_call(const struct call_values *v)
+{
+    return vtx_stem_share(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status stem_share_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_stem_share_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status probe_correct_call(const struct call_values *v)
+{
+    return vtx_probe_correct(v->record[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status probe_correct_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_probe_correct_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status probe_reading_call(const struct call_values *v)
+{
+    return vtx_probe_reading(v->record[0], v->number[0], v->out[0]);
+}
+
+static vtx_status probe_reading_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_probe_reading_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status hot_end_correct_call(const struct call_values *v)
+{
+    return vtx_hot_end_correct(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->number[6], v->out[0], v->out[1]);
+}
+
+static vtx_status hot_end_correct_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_hot_end_correct_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->in[6], column->in_stride[6],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
 const struct call_description calls_tube[] = {
     { "vtx_first_law_residual", first_law_residual_call, first_law_residual_columns, 6,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -565,6 +701,67 @@ const struct call_description calls_tube[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_condition_setting), "vtx_condition_setting", "dddaaii", 0 } } },
+    { "vtx_dynamic_temperature", dynamic_temperature_call, dynamic_temperature_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_recovery_factor", recovery_factor_call, recovery_factor_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_thermometer_uncertainty", thermometer_uncertainty_call, thermometer_uncertainty_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_probe_coefficient", probe_coefficient_call, probe_coefficient_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_probe_time_constant", probe_time_constant_call, probe_time_constant_columns, 5,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_settling_time", settling_time_call, settling_time_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_unsettled_share", unsettled_share_call, unsettled_share_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_stem_share", stem_share_call, stem_share_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_probe_correct", probe_correct_call, probe_correct_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_probe), "vtx_probe", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_corrected_temperature), "vtx_corrected_temperature", "ddddddddddd", 0 } } },
+    { "vtx_probe_reading", probe_reading_call, probe_reading_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_probe), "vtx_probe", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_hot_end_correct", hot_end_correct_call, hot_end_correct_columns, 9,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
 };
 
 const size_t calls_tube_count = sizeof calls_tube / sizeof calls_tube[0];

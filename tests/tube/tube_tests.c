@@ -1,16 +1,26 @@
 /* The tube layer's test program. */
 #include <vtx/separation.h>
+#include <vtx/thermometry.h>
 
 #include "../harness/harness.h"
 
 extern const struct call_description calls_tube[];
 extern const size_t calls_tube_count;
-extern const struct test_suite suite_laws, suite_separation, suite_setting;
+extern const struct test_suite suite_laws, suite_separation, suite_setting, suite_thermometry;
 
 static int make_record(const char *type, void *record)
 {
     if (strcmp(type, "vtx_tube") == 0)
         return vtx_tube_init(record) == VTX_OK;
+    if (strcmp(type, "vtx_probe") == 0) {
+        vtx_probe *probe = record;
+        const vtx_status status = vtx_probe_init(probe);
+        probe->air_speed = 60;
+        probe->entrained_share = 0.1;
+        probe->stem_share = 0.05;
+        probe->unsettled_share = 0.02;
+        return status == VTX_OK;
+    }
     return 0;
 }
 
@@ -26,6 +36,7 @@ TEST_SUITE(tube_calls, tests);
 
 int main(void)
 {
-    static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation, &suite_setting };
+    static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation, &suite_setting,
+                                                       &suite_thermometry };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }
