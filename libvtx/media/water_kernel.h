@@ -153,4 +153,21 @@ static inline double ice_sublimation_temperature(double pressure)
     return temperature;
 }
 
+/* Murphy and Koop 2005, equation 10, 123 to 332 K: ln of the pressure in Pa. */
+static inline double supercooled_logarithm(double temperature)
+{
+    const double log_t = log(temperature);
+    return 54.842763 - 6763.22 / temperature - 4.210 * log_t + 0.000367 * temperature
+           + tanh(0.0415 * (temperature - 218.8)) * (53.878 - 1331.22 / temperature - 9.44523 * log_t + 0.014025 * temperature);
+}
+
+/* Over liquid at any temperature: below 233.15 K the shape of Murphy and Koop's equation, joined without a step. */
+static inline double over_liquid_pressure(double temperature)
+{
+    if (temperature >= SUPERCOOLED_TEMPERATURE_MIN)
+        return liquid_saturation_pressure(temperature);
+    return liquid_saturation_pressure(SUPERCOOLED_TEMPERATURE_MIN)
+           * exp(supercooled_logarithm(temperature) - supercooled_logarithm(SUPERCOOLED_TEMPERATURE_MIN));
+}
+
 #endif

@@ -1,6 +1,7 @@
 /* Every numeric call of the media layer in one shape. Written by build-aux/generate. */
 #include <vtx/air_quality.h>
 #include <vtx/atmosphere.h>
+#include <vtx/moist_air.h>
 #include <vtx/water.h>
 
 #include "../harness/calls.h"
@@ -124,6 +125,39 @@ static vtx_status station_pressure_columns(size_t n, const struct call_values *v
     (void)v;
     return vtx_station_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
         column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status dew_point_call(const struct call_values *v)
+{
+    return vtx_dew_point(v->selector[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status dew_point_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_dew_point_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status frost_point_call(const struct call_values *v)
+{
+    return vtx_frost_point(v->selector[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status frost_point_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_frost_point_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status saturation_humidity_ratio_call(const struct call_values *v)
+{
+    return vtx_saturation_humidity_ratio(v->selector[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status saturation_humidity_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_saturation_humidity_ratio_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status water_saturation_pressure_call(const struct call_values *v)
@@ -280,6 +314,21 @@ const struct call_description calls_media[] = {
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_station_pressure", station_pressure_call, station_pressure_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_dew_point", dew_point_call, dew_point_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_frost_point", frost_point_call, frost_point_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_saturation_humidity_ratio", saturation_humidity_ratio_call, saturation_humidity_ratio_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_water_saturation_pressure", water_saturation_pressure_call, water_saturation_pressure_columns, 2,

@@ -1,0 +1,104 @@
+/* Liquid water and ice as the condensed phase of real moist air. Internal.
+ *
+ * Their Gibbs energy starts from the vapour's at the saturation pressure and rises with pressure by their volume, so that
+ * enthalpy, entropy and equilibrium follow from one function and the second law holds through every change of phase. */
+#ifndef VTX_CONDENSATE_H
+#define VTX_CONDENSATE_H
+
+#include "virials.h"
+#include "water_kernel.h"
+
+/* m3/mol by which pressure lifts the chemical potential, with T d/dT and T^2 d2/dT2. Compressibility is left out: 7e-6 of the
+ * vapour content at 2 MPa. */
+
+/* Fit to the volume of ice of IAPWS R10-06 at 1 MPa, 100 to 273.16 K: 1.4e-5 of it. */
+static inline struct virial ice_molar_volume(double temperature)
+{
+    const double x = 0.01 * temperature;
+    struct virial v = { 19.36572474e-6, 0, 0 };
+    add_power(&v, -0.1804494627e-6 * x, -1);
+    add_power(&v, 0.1311894319e-6 * square(x), -2);
+    add_power(&v, -0.009902365018e-6 * square(x) * x, -3);
+    return v;
+}
+
+/* Fit, 253 to 473 K, to the volume of IAPWS SR1-86 less RT / Henry's constant of air (IAPWS G7-04), which is what the dissolved
+ * air of air-saturated water takes off: 3.5e-4 of it. Held below 233.15 K, where only metastable vapour refers to it. */
+static inline struct virial aerated_water_molar_volume(double temperature)
+{
+    static const double c[6] = { -50.66788702e-6, 90.7330118e-6, -48.33915281e-6, 12.8038663e-6, -1.673940695e-6, 0.08701549607e-6 };
+    const double x = 0.01 * larger(temperature, SUPERCOOLED_TEMPERATURE_MIN);
+    const double moving = temperature >= SUPERCOOLED_TEMPERATURE_MIN;
+    struct virial v = { 0, 0, 0 };
+    double power = 1;
+    for (int k = 0; k < 6; k++, power *= x) {
+        v.value += c[k] * power;
+        v.first += moving * k * c[k] * power;
+        v.second += moving * k * (k - 1) * c[k] * power;
+    }
+    return v;
+}
+
+/* Ice and liquid are to coexist at 273.16 K under every pressure, where nature lets pressure and dissolved air lower the melting
+ * point by 0.01 K per atmosphere. The liquid's volume is therefore drawn to that of ice there, fading out within 12 K: the
+ * saturated vapour content then differs from the undisturbed one by 7.5e-4 at 0.8 MPa and 0 degC, 1.5e-4 at 5 degC. Without it
+ * mixing streams at 273.16 K could destroy entropy. */
+static inline struct virial liquid_molar_volume(double temperature)
+{
+    const double reach = 12;
+    struct virial v = aerated_water_molar_volume(temperature);
+    const double away = (temperature - triple_temperature) / reach;
+    const double left = 1 - fabs(away);
+    if (left > 0) {
+        const double draw = ice_molar_volume(triple_temperature).value - aerated_water_molar_volume(triple_temperature).value;
+        const double ratio = temperature / reach;
+        v.value += draw * left * left * left;
+        v.first += draw * (away < 0 ? 3 : -3) * square(left) * ratio;
+        v.second += draw * 6 * left * square(ratio);
+    }
+    return v;
+}
+
+/* ln of the fugacity of the condensate, over that of ideal vapour of the density at saturation, mol/m3. */
+static inline double condensate_log_fugacity(double saturation_pressure, double density, double pressure, double rt, double volume,
+                                             const struct virials *v)
+{
+    return density * (2 * v->ww.value + 1.5 * density * v->www.value) + volume * (pressure - saturation_pressure) / rt;
+}
+
+/* J/mol, J/(mol K), m3/mol, J/(mol K). */
+struct condensate {
+    double enthalpy;
+    double entropy;
+    double volume;
+    double heat_capacity;
+};
+
+/* From g(T, p) = g of the vapour at saturation + volume (p - saturation pressure), by differentiation. */
+static inline struct condensate condensate_at(struct saturation s, double pressure, double temperature, struct virial volume,
+                                              const struct virials *v, struct ideal_part ideal)
+{
+    const double rt = gas_constant * temperature;
+    const double over = pressure - s.pressure;
+    const double b = v->ww.value, bt = v->ww.first, btt = v->ww.second;
+    const double c = v->www.value, ct = v->www.first, ctt = v->www.second;
+    const double d = virial_density(s.pressure / rt, b, c);
+    const double vapour_enthalpy = ideal.enthalpy + rt * d * (b - bt + d * (c - 0.5 * ct));
+    const double vapour_entropy = ideal.entropy - gas_constant * (log(d * rt / standard_atmosphere) + d * (b + bt + 0.5 * d * (c + ct)));
+    const double vapour_cv = ideal.heat_capacity - gas_constant * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
+    const double pressure_t = gas_constant * d * (1 + d * (b + bt + d * (c + ct)));
+    const double volume_p = -1 / (square(d) * rt * (1 + d * (2 * b + 3 * d * c)));
+    const double volume_t = -volume_p * pressure_t;
+    const double vapour_cp = vapour_cv + temperature * pressure_t * volume_t;
+    const double gap = 1 / d - volume.value;
+    const double volume_first = volume.first / temperature, volume_second = volume.second / square(temperature);
+    struct condensate condensate;
+    condensate.volume = volume.value;
+    condensate.entropy = vapour_entropy - gap * s.slope - volume_first * over;
+    condensate.enthalpy = vapour_enthalpy - temperature * gap * s.slope + (volume.value - volume.first) * over;
+    condensate.heat_capacity = vapour_cp + temperature * (2 * (volume_first - volume_t) * s.slope - volume_p * square(s.slope)
+                                                          - gap * s.curvature - volume_second * over);
+    return condensate;
+}
+
+#endif

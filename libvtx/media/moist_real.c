@@ -1,0 +1,165 @@
+/* Real moist air: the gas, its saturation over liquid and ice, and the two together. */
+#include "moist_real.h"
+
+/* 2 sum_j y_j B_wj and 3/2 sum_jk y_j y_k C_wjk: what the gas adds to the logarithm of the water's fugacity. */
+static inline double log_fugacity(const struct virials *v, double density, double x)
+{
+    const double y = 1 - x;
+    const double second = y * v->aw.value + x * v->ww.value;
+    const double third = y * y * v->aaw.value + 2 * x * y * v->aww.value + x * x * v->www.value;
+    return density * (2 * second + 1.5 * density * third);
+}
+
+static inline double mixture_density(const struct virials *v, double q, double x)
+{
+    return virial_density(q, mixed_second(v->aa.value, v->aw.value, v->ww.value, x),
+                          mixed_third(v->aaa.value, v->aaw.value, v->aww.value, v->www.value, x));
+}
+
+struct real_gas real_gas(const struct real_temperature *t, double pressure, double x)
+{
+    const double y = 1 - x, log_t = log(t->temperature);
+    const struct ideal_part air = dry_air_ideal_part(t->temperature, log_t);
+    const struct ideal_part water = water_ideal_part(t->temperature, log_t);
+    const struct mixture_virials m = mixture_virials(&t->virials, x);
+    const double b = m.b.value, bt = m.b.first, btt = m.b.second, c = m.c.value, ct = m.c.first, ctt = m.c.second;
+    const double d = virial_density(pressure / t->rt, b, c);
+    const double r = gas_constant, atmospheres = d * t->rt / standard_atmosphere;
+    /* x ln x tends to 0 with x: no jump and no NaN at dry air. */
+    const double mixing = y * log(y * atmospheres) + (x > 0 ? x * log(x * atmospheres) : 0);
+    const double pressure_t = r * d * (1 + d * (b + bt + d * (c + ct)));
+    const double pressure_d = t->rt * (1 + d * (2 * b + 3 * d * c));
+    const double molar_mass = y * moist_air_molar_mass + x * water_molar_mass;
+    struct real_gas gas;
+    gas.volume = 1 / d;
+    gas.compressibility = pressure / (d * t->rt);
+    gas.enthalpy = y * air.enthalpy + x * water.enthalpy + t->rt * d * (b - bt + d * (c - 0.5 * ct));
+    gas.entropy = y * air.entropy + x * water.entropy - r * (mixing + d * (b + bt + 0.5 * d * (c + ct)));
+    gas.cv = y * air.heat_capacity + x * water.heat_capacity - r * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
+    gas.heat_capacity = gas.cv + t->temperature * square(pressure_t / d) / pressure_d;
+    gas.sound_speed = sqrt(gas.heat_capacity / gas.cv * pressure_d / molar_mass);
+    gas.joule_thomson = (t->temperature * pressure_t / (square(d) * pressure_d) - gas.volume) / gas.heat_capacity;
+    return gas;
+}
+
+static struct virial condensed_volume(double temperature, int32_t phase)
+{
+    return phase == PHASE_ICE ? ice_molar_volume(temperature) : liquid_molar_volume(temperature);
+}
+
+/* Liquid from 233.15 K, ice to 273.16 K. */
+struct condensate real_condensate(const struct real_temperature *t, double pressure, int32_t phase)
+{
+    return condensate_at(phase == PHASE_ICE ? ice_saturation(t->temperature) : liquid_saturation(t->temperature), pressure,
+                         t->temperature, condensed_volume(t->temperature, phase), &t->virials,
+                         water_ideal_part(t->temperature, log(t->temperature)));
+}
+
+/* Slope of ln x + ln density + log_fugacity by ln x at constant pressure and temperature. */
+static double fugacity_slope(const struct virials *v, double density, double x)
+{
+    const double y = 1 - x;
+    const double aa = v->aa.value, aw = v->aw.value, ww = v->ww.value;
+    const double aaa = v->aaa.value, aaw = v->aaw.value, aww = v->aww.value, www = v->www.value;
+    const double b = mixed_second(aa, aw, ww, x), c = mixed_third(aaa, aaw, aww, www, x);
+    const double b_x = 2 * (x * ww + (y - x) * aw - y * aa);
+    const double c_x = 3 * (x * x * (www - aww) + 2 * x * y * (aww - aaw) + y * y * (aaw - aaa));
+    const double density_x = -density * density * (b_x + density * c_x) / (1 + density * (2 * b + 3 * density * c));
+    const double second = y * aw + x * ww, third = y * y * aaw + 2 * x * y * aww + x * x * www;
+    const double at_constant_density = density * (2 * (ww - aw) + 3 * density * (x * (www - aww) + y * (aww - aaw)));
+    return 1 + x * (density_x * (1 / density + 2 * second + 3 * density * third) + at_constant_density);
+}
+
+/* Newton on ln x from Raoult's start. The function rises with x, so an iterate that leaves 0..1 is brought back half way. */
+double real_saturation_fraction(const struct real_temperature *t, double pressure, int32_t phase)
+{
+    const struct virials *v = &t->virials;
+    const double pure = pure_saturation_pressure(t->temperature, phase);
+    if (pure >= pressure)
+        return 1;
+    const double pure_density = virial_density(pure / t->rt, v->ww.value, v->www.value);
+    const double wanted = condensate_log_fugacity(pure, pure_density, pressure, t->rt, condensed_volume(t->temperature, phase).value, v);
+    double x = pure / pressure;
+    for (int i = 0; i < 40; i++) {
+        const double density = mixture_density(v, pressure / t->rt, x);
+        const double excess = log(x * density / pure_density) + log_fugacity(v, density, x) - wanted;
+        const double step = -excess / fugacity_slope(v, density, x);
+        const double next = x * exp(within(step, -1, 1));
+        x = next < 1 ? next : 0.5 * (1 + x);
+        if (fabs(step) < 1e-9)
+            break;
+    }
+    return x;
+}
+
+/* The enhancement factor that the fraction x would have if it were the saturated one. */
+static double enhancement(double temperature, double pressure, double x, int32_t phase)
+{
+    const struct real_temperature t = real_temperature(temperature);
+    const struct virials *v = &t.virials;
+    const double pure = pure_saturation_pressure(temperature, phase);
+    const double pure_density = virial_density(pure / t.rt, v->ww.value, v->www.value);
+    const double density = mixture_density(v, pressure / t.rt, x);
+    const double condensed = condensate_log_fugacity(pure, pure_density, pressure, t.rt, condensed_volume(temperature, phase).value, v);
+    return pure_density * pressure / (density * pure) * exp(condensed - log_fugacity(v, density, x));
+}
+
+/* The temperature of a saturation pressure, which the enhancement factor lowers by a few kelvin at most and changes with slowly: a
+ * fixed point that contracts a hundredfold a step or more, sped up by its own rate (Aitken). The start takes the factor from its
+ * value near 0 degC. */
+double real_saturation_temperature(double pressure, double x, int32_t phase)
+{
+    const double partial = x * pressure;
+    const double lowest = moist_temperature_min(VTX_AIR_REAL, pressure);
+    double temperature = pure_saturation_temperature(partial, phase);
+    double rate = 0, change_before = 0;
+    temperature = pure_saturation_temperature(partial * exp(-3.6e-8 * pressure * exp((triple_temperature - temperature) / 90)), phase);
+    for (int i = 0; i < 30; i++) {
+        const double from = within(temperature, lowest, MOIST_TEMPERATURE_MAX);
+        const double next = pure_saturation_temperature(partial / enhancement(from, pressure, x, phase), phase);
+        const double change = next - from;
+        if (i == 1 && change_before != 0)
+            rate = within(change / change_before, -0.5, 0.5);
+        temperature = next + change * rate / (1 - rate);
+        if (fabs(change) < 1e-9)
+            break;
+        change_before = change;
+    }
+    return temperature;
+}
+
+/* Per kg of dry air: gas with the fraction x and, beyond it, condensate of one phase. */
+void real_mixture(const struct real_temperature *t, double pressure, double total_water, double x, int32_t phase,
+                  struct moist_mixture *out)
+{
+    const struct real_gas gas = real_gas(t, pressure, x);
+    const double air = (1 - x) * moist_air_molar_mass;
+    const double gas_mass = air + x * water_molar_mass;
+    memset(out, 0, sizeof *out);
+    out->pressure = pressure;
+    out->temperature = t->temperature;
+    out->total_water = total_water;
+    out->vapour_fraction = x;
+    out->humidity_ratio = phase == PHASE_NONE ? total_water : x * water_molar_mass / air;
+    out->enthalpy = gas.enthalpy / air;
+    out->entropy = gas.entropy / air;
+    out->gas_volume = gas.volume / air;
+    out->volume = out->gas_volume;
+    out->heat_capacity = gas.heat_capacity / air;
+    out->gas_heat_capacity = gas.heat_capacity / gas_mass;
+    out->sound_speed = gas.sound_speed;
+    out->compressibility = gas.compressibility;
+    out->phase = phase;
+    out->advisories = moist_extrapolated(pressure, t->temperature);
+    if (phase == PHASE_NONE)
+        return;
+    const struct condensate c = real_condensate(t, pressure, phase);
+    const double condensed = total_water - out->humidity_ratio, moles = condensed / water_molar_mass;
+    out->condensed = condensed;
+    out->frozen_share = phase == PHASE_ICE;
+    out->enthalpy += moles * c.enthalpy;
+    out->entropy += moles * c.entropy;
+    out->volume += moles * c.volume;
+    out->heat_capacity += moles * c.heat_capacity;
+    out->advisories |= phase == PHASE_ICE ? VTX_ADVISORY_FREEZING : VTX_ADVISORY_CONDENSING;
+}

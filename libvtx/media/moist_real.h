@@ -1,0 +1,41 @@
+/* Real moist air by the virial equation of state, over liquid or ice in true equilibrium. Internal to the moist_air room. */
+#ifndef VTX_MOIST_REAL_H
+#define VTX_MOIST_REAL_H
+
+#include "condensate.h"
+#include "moist_kernel.h"
+
+/* What depends on temperature alone. */
+struct real_temperature {
+    double temperature;
+    double rt;
+    struct virials virials;
+};
+
+static inline struct real_temperature real_temperature(double temperature)
+{
+    const struct real_temperature t = { temperature, gas_constant * temperature, virials_at(temperature) };
+    return t;
+}
+
+/* The gas phase, molar. */
+struct real_gas {
+    double volume;
+    double enthalpy;
+    double entropy;
+    double heat_capacity;
+    double cv;
+    double sound_speed;
+    double compressibility;
+    double joule_thomson; /* K/Pa */
+};
+
+struct real_gas real_gas(const struct real_temperature *t, double pressure, double x);
+
+double real_saturation_fraction(const struct real_temperature *t, double pressure, int32_t phase);
+double real_saturation_temperature(double pressure, double x, int32_t phase);
+struct condensate real_condensate(const struct real_temperature *t, double pressure, int32_t phase);
+void real_mixture(const struct real_temperature *t, double pressure, double total_water, double x, int32_t phase,
+                  struct moist_mixture *out);
+
+#endif

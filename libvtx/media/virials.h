@@ -1,0 +1,220 @@
+/* Virial coefficients of dry air, water and their mixture, and the ideal-gas parts that go with them. Internal. */
+#ifndef VTX_VIRIALS_H
+#define VTX_VIRIALS_H
+
+#include "../base/numeric.h"
+#include "constants.h"
+
+/* A coefficient with its derivatives made plain numbers of the same unit: value, T d/dT, T^2 d2/dT2. */
+struct virial {
+    double value;
+    double first;
+    double second;
+};
+
+/* m3/mol and m6/mol2; a is dry air, w is water. */
+struct virials {
+    struct virial aa, aw, ww;
+    struct virial aaa, aaw, aww, www;
+};
+
+/* Adds n x^k, x = reference temperature / T, given as its value. */
+static inline void add_power(struct virial *sum, double term, double exponent)
+{
+    sum->value += term;
+    sum->first -= exponent * term;
+    sum->second += exponent * (exponent + 1) * term;
+}
+
+static inline struct virial scaled(struct virial v, double factor)
+{
+    const struct virial product = { v.value * factor, v.first * factor, v.second * factor };
+    return product;
+}
+
+/* Lemmon, Jacobsen, Penoncello, Friend 2000: the terms of the residual Helmholtz energy that are left at low density. */
+static inline void dry_air_virials(double temperature, struct virials *v)
+{
+    const double density = 10447.7;
+    const double tau = 132.6312 / temperature;
+    const double log_tau = log(tau);
+    const double tau_1_6 = tau * exp(0.6 * log_tau);
+    struct virial b = { 0.118160747229, 0, 0 };
+    struct virial c = { 0.0714140178971, 0, 0 };
+    add_power(&b, 0.713116392079 * exp(0.33 * log_tau), 0.33);
+    add_power(&b, -1.61824192067 * tau * exp(0.01 * log_tau), 1.01);
+    add_power(&b, -0.101365037912 * tau_1_6, 1.6);
+    add_power(&b, -0.146629609713 * square(tau) * tau_1_6, 3.6);
+    add_power(&b, 0.0148287891978 * square(tau) * tau * sqrt(tau), 3.5);
+    add_power(&c, 0.101365037912 * tau_1_6, 1.6);
+    v->aa = scaled(b, 1 / density);
+    v->aaa = scaled(c, 2 / square(density));
+}
+
+/* IAPWS R6-95(2018), table 2: what is left of the residual Helmholtz energy at low density. The terms 55 and 56 carry exp(-28)
+ * and exp(-32) there and are left out. */
+static inline void water_virials(double temperature, struct virials *v)
+{
+    const double density = 322 / water_molar_mass;
+    const double t = 647.096 / temperature;
+    const double t_1_2 = sqrt(t), t_1_4 = sqrt(t_1_2), t_1_8 = sqrt(t_1_4);
+    const double t2 = square(t), t4 = square(t2), t6 = t4 * t2, t12 = square(t6);
+    const double n8 = -0.66856572307965 * t4, n9 = 0.20433810950965 * t6, n10 = -0.66212605039687e-4 * t12;
+    struct virial b = { 0, 0, 0 };
+    struct virial c = { 0, 0, 0 };
+    add_power(&b, 0.12533547935523e-1 / t_1_2, -0.5);
+    add_power(&b, 0.78957634722828e1 * t / t_1_8, 0.875);
+    add_power(&b, -0.87803203303561e1 * t, 1);
+    add_power(&b, n8, 4);
+    add_power(&b, n9, 6);
+    add_power(&b, n10, 12);
+    add_power(&b, -0.10793600908932 * t6 * t, 7);
+    add_power(&c, 0.31802509345418 * t_1_2, 0.5);
+    add_power(&c, -0.26145533859358 * t_1_2 * t_1_4, 0.75);
+    add_power(&c, (-0.19232721156002 + 0.17611491008752e-1) * t, 1);
+    add_power(&c, -0.25709043003438 * t4 * t, 5);
+    add_power(&c, 0.22132295167546 * t4 * t4 * t, 9);
+    add_power(&c, -0.40247669763528 * t4 * t6, 10);
+    add_power(&c, -n8, 4);
+    add_power(&c, -n9, 6);
+    add_power(&c, -n10, 12);
+    v->ww = scaled(b, 1 / density);
+    v->www = scaled(c, 2 / square(density));
+}
+
+/* Second cross virial: Harvey and Huang 2007. Third ones: Hyland and Wexler 1983. */
+static inline void cross_virials(double temperature, struct virials *v)
+{
+    const double u = 100 / temperature;
+    const double log_u = log(u);
+    const double u2 = square(u), u3 = u2 * u;
+    struct virial b = { 0, 0, 0 };
+    struct virial c = { 0.482737e-9, 0, 0 };
+    add_power(&b, 66.5687e-6 * exp(0.237 * log_u), 0.237);
+    add_power(&b, -238.834e-6 * u * exp(0.048 * log_u), 1.048);
+    add_power(&b, -176.755e-6 * u3 * exp(0.183 * log_u), 3.183);
+    add_power(&c, 0.105678e-8 * u, 1);
+    add_power(&c, -0.656394e-8 * u2, 2);
+    add_power(&c, 0.294442e-7 * u3, 3);
+    add_power(&c, -0.319317e-7 * square(u2), 4);
+    v->aw = b;
+    v->aaw = c;
+    const double exponent = -10.728876 + 34.7802 * u - 38.3383 * u2 + 33.406 * u3;
+    const double slope = -34.7802 * u + 2 * 38.3383 * u2 - 3 * 33.406 * u3;
+    const double bend = 2 * 34.7802 * u - 6 * 38.3383 * u2 + 12 * 33.406 * u3;
+    v->aww.value = -1e-6 * exp(exponent);
+    v->aww.first = v->aww.value * slope;
+    v->aww.second = v->aww.value * (square(slope) + bend);
+}
+
+static inline struct virials virials_at(double temperature)
+{
+    struct virials v;
+    dry_air_virials(temperature, &v);
+    water_virials(temperature, &v);
+    cross_virials(temperature, &v);
+    return v;
+}
+
+/* The virials of a mixture that holds the mole fraction x of water. */
+struct mixture_virials {
+    struct virial b, c;
+};
+
+static inline double mixed_second(double aa, double aw, double ww, double x)
+{
+    const double y = 1 - x;
+    return y * y * aa + 2 * x * y * aw + x * x * ww;
+}
+
+static inline double mixed_third(double aaa, double aaw, double aww, double www, double x)
+{
+    const double y = 1 - x;
+    return y * y * (y * aaa + 3 * x * aaw) + x * x * (3 * y * aww + x * www);
+}
+
+static inline struct mixture_virials mixture_virials(const struct virials *v, double x)
+{
+    struct mixture_virials m;
+    m.b.value = mixed_second(v->aa.value, v->aw.value, v->ww.value, x);
+    m.b.first = mixed_second(v->aa.first, v->aw.first, v->ww.first, x);
+    m.b.second = mixed_second(v->aa.second, v->aw.second, v->ww.second, x);
+    m.c.value = mixed_third(v->aaa.value, v->aaw.value, v->aww.value, v->www.value, x);
+    m.c.first = mixed_third(v->aaa.first, v->aaw.first, v->aww.first, v->www.first, x);
+    m.c.second = mixed_third(v->aaa.second, v->aaw.second, v->aww.second, v->www.second, x);
+    return m;
+}
+
+/* Molar density, mol/m3, of the gas whose pressure over RT is q: Newton on q = rho + B rho^2 + C rho^3. Within the ranges that
+ * the public functions accept, the cubic rises all the way from 0 to the root. */
+static inline double virial_density(double q, double b, double c)
+{
+    double density = q / (1 + b * q);
+    for (int i = 0; i < 12; i++) {
+        const double excess = ((c * density + b) * density + 1) * density - q;
+        const double slope = (3 * c * density + 2 * b) * density + 1;
+        const double step = excess / slope;
+        density -= step;
+        if (fabs(step) < 1e-10 * density)
+            break;
+    }
+    return density;
+}
+
+/* Ideal-gas parts of one component: J/mol, J/(mol K) at the standard atmosphere's pressure, J/(mol K). */
+struct ideal_part {
+    double enthalpy;
+    double entropy;
+    double heat_capacity;
+};
+
+enum { HEAT_TERMS = 9 };
+
+/* From cp/R = sum c_k (T/100 K)^k and the two integration constants. */
+static inline struct ideal_part ideal_part(const double c[HEAT_TERMS], double enthalpy_zero, double entropy_zero, double temperature,
+                                           double log_temperature)
+{
+    const double x = 0.01 * temperature;
+    double heat = 0, enthalpy = 0, entropy = 0;
+    for (int k = HEAT_TERMS - 1; k > 0; k--) {
+        heat = (heat + c[k]) * x;
+        enthalpy = (enthalpy + c[k] / (k + 1)) * x;
+        entropy = (entropy + c[k] / k) * x;
+    }
+    struct ideal_part part;
+    part.heat_capacity = gas_constant * (heat + c[0]);
+    part.enthalpy = gas_constant * ((enthalpy + c[0]) * temperature + enthalpy_zero);
+    part.entropy = gas_constant * (entropy + c[0] * log_temperature + entropy_zero);
+    return part;
+}
+
+/* Integration constants over R: K and -. The real gas at 273.15 K and 101325 Pa is zero; so is liquid water in equilibrium with its
+ * vapour at the triple point. A test holds them to that. */
+static const double air_enthalpy_zero = -952.99510886280018;
+static const double air_entropy_zero = -19.594095553995583;
+static const double water_enthalpy_zero = 4323.8612353292838;
+static const double water_entropy_zero = -7.8365406553184975;
+
+/* Fit, by build-aux/fit_heat_capacity, to the ideal part of Lemmon and others 2000 from 110 to 480 K: 1.2e-6 R, 1e-5 R at 100 K.
+ * The constants put the real gas at 273.15 K and 101325 Pa to zero. */
+static inline struct ideal_part dry_air_ideal_part(double temperature, double log_temperature)
+{
+    static const double c[HEAT_TERMS] = {
+        3.494609956, -0.8125277653e-2, 0.5624976098e-2, 0.1866672838e-2, -0.4289794225e-2, 0.2174876615e-2, -0.4768822963e-3,
+        0.5002365712e-4, -0.2083976778e-5
+    };
+    return ideal_part(c, air_enthalpy_zero, air_entropy_zero, temperature, log_temperature);
+}
+
+/* Fit to the ideal part of IAPWS R6-95 from 110 to 480 K: 1.4e-5 R. The constants put liquid water in equilibrium with its vapour
+ * at the triple point to zero. */
+static inline struct ideal_part water_ideal_part(double temperature, double log_temperature)
+{
+    static const double c[HEAT_TERMS] = {
+        4.037138025, -0.8632183425e-1, 0.8282268754e-1, -0.2238127059e-1, -0.128755378e-1, 0.1089753706e-1, -0.2988120647e-2,
+        0.3707736567e-3, -0.1773264243e-4
+    };
+    return ideal_part(c, water_enthalpy_zero, water_entropy_zero, temperature, log_temperature);
+}
+
+#endif
