@@ -2,6 +2,7 @@
 #include <vtx/air_quality.h>
 #include <vtx/atmosphere.h>
 #include <vtx/moist_air.h>
+#include <vtx/process.h>
 #include <vtx/water.h>
 
 #include "../harness/calls.h"
@@ -158,6 +159,43 @@ static vtx_status saturation_humidity_ratio_columns(size_t n, const struct call_
 {
     return vtx_saturation_humidity_ratio_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
         column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status expansion_isentropic_call(const struct call_values *v)
+{
+    return vtx_expansion_isentropic(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status expansion_isentropic_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_expansion_isentropic_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status expansion_throttle_call(const struct call_values *v)
+{
+    return vtx_expansion_throttle(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status expansion_throttle_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_expansion_throttle_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status heat_to_temperature_call(const struct call_values *v)
+{
+    return vtx_heat_to_temperature(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status heat_to_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_heat_to_temperature_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
 }
 
 static vtx_status water_saturation_pressure_call(const struct call_values *v)
@@ -331,6 +369,28 @@ const struct call_description calls_media[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_expansion_isentropic", expansion_isentropic_call, expansion_isentropic_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_expansion_throttle", expansion_throttle_call, expansion_throttle_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_heat_to_temperature", heat_to_temperature_call, heat_to_temperature_columns, 7,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
     { "vtx_water_saturation_pressure", water_saturation_pressure_call, water_saturation_pressure_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },

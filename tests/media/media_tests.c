@@ -3,7 +3,7 @@
 
 extern const struct call_description calls_media[];
 extern const size_t calls_media_count;
-extern const struct test_suite suite_air_quality, suite_atmosphere, suite_water;
+extern const struct test_suite suite_air_quality, suite_atmosphere, suite_process, suite_water;
 
 static void misuse_and_batch_rules_hold_for_every_call(void)
 {
@@ -17,6 +17,7 @@ TEST_SUITE(media_calls, tests);
 
 int main(void)
 {
-    static const struct test_suite *const suites[] = { &suite_media_calls, &suite_air_quality, &suite_atmosphere, &suite_water };
+    static const struct test_suite *const suites[] = { &suite_media_calls, &suite_air_quality, &suite_atmosphere,
+                                                       &suite_process, &suite_water };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }
