@@ -14,6 +14,7 @@
 #include <vtx/process.h>
 #include <vtx/water.h>
 
+#include <vtx/bore.h>
 #include <vtx/fanno.h>
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>

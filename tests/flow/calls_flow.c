@@ -1,4 +1,5 @@
 /* Every numeric call of the flow layer in one shape. Written by build-aux/generate. */
+#include <vtx/bore.h>
 #include <vtx/fanno.h>
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>
@@ -7,6 +8,17 @@
 #include <vtx/shock.h>
 
 #include "../harness/calls.h"
+
+static vtx_status bore_at_least_call(const struct call_values *v)
+{
+    return vtx_bore_at_least(v->selector[0], v->number[0], v->out[0]);
+}
+
+static vtx_status bore_at_least_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_bore_at_least_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status fanno_length_call(const struct call_values *v)
 {
@@ -684,6 +696,10 @@ static vtx_status shock_mach_for_pitot_ratio_columns(size_t n, const struct call
 }
 
 const struct call_description calls_flow[] = {
+    { "vtx_bore_at_least", bore_at_least_call, bore_at_least_columns, 3,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_bore), "vtx_bore", "dddii", 0 } } },
     { "vtx_fanno_length", fanno_length_call, fanno_length_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

@@ -5,6 +5,7 @@
 
 extern const struct call_description calls_flow[];
 extern const size_t calls_flow_count;
+extern const struct test_suite suite_bore;
 extern const struct test_suite suite_fanno;
 extern const struct test_suite suite_friction;
 extern const struct test_suite suite_isentropic;
@@ -33,6 +34,7 @@ int main(void)
 {
     static const struct test_suite *const suites[] = {
         &suite_flow_calls,
+        &suite_bore,
         &suite_fanno,
         &suite_friction,
         &suite_isentropic,
