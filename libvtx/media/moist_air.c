@@ -1,7 +1,12 @@
-/* Moist air: saturation, dew point and frost point. */
+/* Moist air: states, humidity measures, dew and frost points. */
 #include <vtx/moist_air.h>
 
-#include "moist_humidity.h"
+#include "moist_kernel.h"
+
+static vtx_status check_humidity_measure(int32_t property)
+{
+    return require(property >= VTX_HUMIDITY_RATIO && property <= VTX_ABSOLUTE_HUMIDITY);
+}
 
 static vtx_status saturation_point(int32_t model, double pressure, double humidity_ratio, int32_t phase, double *temperature)
 {
@@ -9,7 +14,7 @@ static vtx_status saturation_point(int32_t model, double pressure, double humidi
     status = worse(status, moist_check_water(humidity_ratio));
     if (status != VTX_OK)
         return poison(temperature, status);
-    *temperature = saturation_temperature_or_nan(model, pressure, moist_vapour_fraction(model, humidity_ratio), phase);
+    *temperature = moist_dew_or_frost_point(model, pressure, moist_vapour_fraction(model, humidity_ratio), phase);
     return is_finite(*temperature) ? VTX_OK : poison(temperature, VTX_OUT_OF_RANGE);
 }
 
@@ -33,4 +38,54 @@ vtx_status vtx_saturation_humidity_ratio(int32_t model, double pressure, double 
         return poison(humidity_ratio, VTX_OUT_OF_RANGE);
     *humidity_ratio = moist_humidity_ratio(model, x);
     return VTX_OK;
+}
+
+vtx_status vtx_moist_air_at(int32_t model, double pressure, double temperature, int32_t property, double value, vtx_moist_air *state)
+{
+    struct moist_mixture air;
+    vtx_status status = worse(require(state != NULL), moist_check(model, pressure, temperature));
+    status = worse(status, worse(check_finite(value), check_humidity_measure(property)));
+    if (status == VTX_OK)
+        status = moist_from_humidity(model, pressure, temperature, property, value, &air);
+    if (status != VTX_OK)
+        return POISON_STRUCT(state, vtx_moist_air, advisories, status);
+    moist_state(model, &air, state);
+    return VTX_OK;
+}
+
+vtx_status vtx_moist_air_humidity(int32_t model, double pressure, double temperature, int32_t property, double value, int32_t wanted,
+                                  double *result)
+{
+    struct moist_mixture air;
+    vtx_status status = worse(require(result != NULL), moist_check(model, pressure, temperature));
+    status = worse(status, worse(check_finite(value), worse(check_humidity_measure(property), check_humidity_measure(wanted))));
+    if (status == VTX_OK)
+        status = moist_from_humidity(model, pressure, temperature, property, value, &air);
+    if (status != VTX_OK)
+        return poison(result, status);
+    *result = moist_property(model, &air, wanted);
+    return is_finite(*result) ? VTX_OK : poison(result, VTX_OUT_OF_RANGE);
+}
+
+static vtx_status point_at_pressure(int32_t model, double pressure, double point, double new_pressure, int32_t phase, double *new_point)
+{
+    double x;
+    vtx_status status = worse(require(new_point != NULL), moist_check(model, pressure, MOIST_TEMPERATURE_MAX));
+    status = worse(status, worse(moist_check(model, new_pressure, MOIST_TEMPERATURE_MAX), check_finite(point)));
+    if (status == VTX_OK)
+        status = moist_fraction_of_saturation(model, pressure, point, phase, &x);
+    if (status != VTX_OK)
+        return poison(new_point, status);
+    *new_point = moist_dew_or_frost_point(model, new_pressure, x, phase);
+    return is_finite(*new_point) ? VTX_OK : poison(new_point, VTX_OUT_OF_RANGE);
+}
+
+vtx_status vtx_dew_point_at_pressure(int32_t model, double pressure, double dew_point, double new_pressure, double *new_dew_point)
+{
+    return point_at_pressure(model, pressure, dew_point, new_pressure, PHASE_LIQUID, new_dew_point);
+}
+
+vtx_status vtx_frost_point_at_pressure(int32_t model, double pressure, double frost_point, double new_pressure, double *new_frost_point)
+{
+    return point_at_pressure(model, pressure, frost_point, new_pressure, PHASE_ICE, new_frost_point);
 }

@@ -3,6 +3,48 @@
 
 #include "../base/batch.h"
 
+static vtx_status moist_air_at_item(const struct batch *b, size_t i)
+{
+    vtx_moist_air state;
+    const vtx_status answer = vtx_moist_air_at(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        b->selector[1], batch_get(b, 2, i), &state);
+    batch_put(b, 0, i, &state, sizeof state);
+    return answer;
+}
+
+vtx_status vtx_moist_air_at_batch(size_t n, int32_t model, const double *pressure, ptrdiff_t pressure_stride,
+        const double *temperature, ptrdiff_t temperature_stride, int32_t property, const double *value,
+        ptrdiff_t value_stride, vtx_moist_air *state, ptrdiff_t state_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride }, { temperature, temperature_stride },
+        { value, value_stride } };
+    const struct batch_output out[] = { { state, state_stride, 0 } };
+    const int32_t selector[] = { model, property };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, moist_air_at_item, status, failed);
+}
+
+static vtx_status moist_air_humidity_item(const struct batch *b, size_t i)
+{
+    double result;
+    const vtx_status answer = vtx_moist_air_humidity(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        b->selector[1], batch_get(b, 2, i), b->selector[2], &result);
+    batch_put(b, 0, i, &result, sizeof result);
+    return answer;
+}
+
+vtx_status vtx_moist_air_humidity_batch(size_t n, int32_t model, const double *pressure, ptrdiff_t pressure_stride,
+        const double *temperature, ptrdiff_t temperature_stride, int32_t property, const double *value,
+        ptrdiff_t value_stride, int32_t wanted, double *result, ptrdiff_t result_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride }, { temperature, temperature_stride },
+        { value, value_stride } };
+    const struct batch_output out[] = { { result, result_stride, 0 } };
+    const int32_t selector[] = { model, property, wanted };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, moist_air_humidity_item, status,
+        failed);
+}
+
 static vtx_status dew_point_item(const struct batch *b, size_t i)
 {
     double temperature;
@@ -57,4 +99,48 @@ vtx_status vtx_saturation_humidity_ratio_batch(size_t n, int32_t model, const do
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, saturation_humidity_ratio_item,
         status, failed);
+}
+
+static vtx_status dew_point_at_pressure_item(const struct batch *b, size_t i)
+{
+    double new_dew_point;
+    const vtx_status answer = vtx_dew_point_at_pressure(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), &new_dew_point);
+    batch_put(b, 0, i, &new_dew_point, sizeof new_dew_point);
+    return answer;
+}
+
+vtx_status vtx_dew_point_at_pressure_batch(size_t n, int32_t model, const double *pressure,
+        ptrdiff_t pressure_stride, const double *dew_point, ptrdiff_t dew_point_stride, const double *new_pressure,
+        ptrdiff_t new_pressure_stride, double *new_dew_point, ptrdiff_t new_dew_point_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride }, { dew_point, dew_point_stride },
+        { new_pressure, new_pressure_stride } };
+    const struct batch_output out[] = { { new_dew_point, new_dew_point_stride, 0 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, dew_point_at_pressure_item, status,
+        failed);
+}
+
+static vtx_status frost_point_at_pressure_item(const struct batch *b, size_t i)
+{
+    double new_frost_point;
+    const vtx_status answer = vtx_frost_point_at_pressure(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), &new_frost_point);
+    batch_put(b, 0, i, &new_frost_point, sizeof new_frost_point);
+    return answer;
+}
+
+vtx_status vtx_frost_point_at_pressure_batch(size_t n, int32_t model, const double *pressure,
+        ptrdiff_t pressure_stride, const double *frost_point, ptrdiff_t frost_point_stride,
+        const double *new_pressure, ptrdiff_t new_pressure_stride, double *new_frost_point,
+        ptrdiff_t new_frost_point_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride }, { frost_point, frost_point_stride },
+        { new_pressure, new_pressure_stride } };
+    const struct batch_output out[] = { { new_frost_point, new_frost_point_stride, 0 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, frost_point_at_pressure_item, status,
+        failed);
 }

@@ -22,11 +22,45 @@ double moist_saturation_fraction(int32_t model, double pressure, double temperat
     return real_saturation_fraction(&t, pressure, phase);
 }
 
+/* A reference of relative humidity from the saturated fraction, which is 1 where there is none. */
+static double reference_fraction(double saturated, double pure, double pressure) { return saturated < 1 ? saturated : pure / pressure; }
+
+void moist_limits(int32_t model, double pressure, double temperature, struct moist_limits *out)
+{
+    const double over_liquid = pure_saturation_pressure(temperature, PHASE_LIQUID);
+    const int frozen = stable_phase(temperature) == PHASE_ICE;
+    const double over_ice = frozen ? pure_saturation_pressure(temperature, PHASE_ICE) : over_liquid;
+    if (model == VTX_AIR_IDEAL) {
+        out->liquid = over_liquid / pressure;
+        out->ice = over_ice / pressure;
+    } else {
+        const struct real_temperature t = real_temperature(temperature);
+        out->liquid = reference_fraction(real_saturation_fraction(&t, pressure, PHASE_LIQUID), over_liquid, pressure);
+        out->ice = frozen ? reference_fraction(real_saturation_fraction(&t, pressure, PHASE_ICE), over_ice, pressure) : out->liquid;
+    }
+    out->enhancement_factor = out->ice * pressure / over_ice;
+    out->advisories = model == VTX_AIR_REAL && over_ice >= pressure ? VTX_ADVISORY_ENHANCEMENT_LIMITED : 0;
+}
+
 double moist_saturation_temperature(int32_t model, double pressure, double vapour_fraction, int32_t phase)
 {
     if (model == VTX_AIR_IDEAL)
         return pure_saturation_temperature(vapour_fraction * pressure, phase);
     return real_saturation_temperature(pressure, vapour_fraction, phase);
+}
+
+double moist_dew_or_frost_point(int32_t model, double pressure, double vapour_fraction, int32_t phase)
+{
+    const double low = phase == PHASE_ICE ? moist_temperature_min(model, pressure) : SUPERCOOLED_TEMPERATURE_MIN;
+    const double high = phase == PHASE_ICE ? triple_temperature : MOIST_TEMPERATURE_MAX;
+    /* What rounding may add at an end of the range. */
+    const double rounding = 1e-9;
+    if (vapour_fraction <= 0)
+        return quiet_nan();
+    const double temperature = moist_saturation_temperature(model, pressure, vapour_fraction, phase);
+    if (temperature < low - rounding || temperature > high + rounding)
+        return quiet_nan();
+    return within(temperature, low, high);
 }
 
 double moist_condensate_enthalpy(int32_t model, double pressure, double temperature, int32_t phase)
@@ -41,7 +75,7 @@ static void ideal_equilibrium(double pressure, double temperature, double total_
 {
     const double saturated = pure_saturation_pressure(temperature, phase);
     /* Equation 20 solved for the total pressure below which all of this water can be vapour. */
-    if (total_water * (pressure - saturated) <= ideal_mass_ratio * saturated)
+    if (total_water * (pressure - saturated) <= ideal_mass_ratio * saturated * (1 + humidity_rounding))
         ideal_mixture(pressure, temperature, total_water, total_water, PHASE_NONE, out);
     else
         ideal_mixture(pressure, temperature, total_water, ideal_mass_ratio * saturated / (pressure - saturated), phase, out);
@@ -54,7 +88,7 @@ static void real_equilibrium(double pressure, double temperature, double total_w
     const double x = moist_vapour_fraction(VTX_AIR_REAL, total_water);
     if (2 * x * pressure > pure_saturation_pressure(temperature, phase)) {
         const double saturated = real_saturation_fraction(&t, pressure, phase);
-        if (x > saturated) {
+        if (x > saturated * (1 + humidity_rounding)) {
             real_mixture(&t, pressure, total_water, saturated, phase, out);
             return;
         }

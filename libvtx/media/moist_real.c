@@ -25,8 +25,8 @@ struct real_gas real_gas(const struct real_temperature *t, double pressure, doub
     const double b = m.b.value, bt = m.b.first, btt = m.b.second, c = m.c.value, ct = m.c.first, ctt = m.c.second;
     const double d = virial_density(pressure / t->rt, b, c);
     const double r = gas_constant, atmospheres = d * t->rt / standard_atmosphere;
-    /* x ln x tends to 0 with x: no jump and no NaN at dry air. */
-    const double mixing = y * log(y * atmospheres) + (x > 0 ? x * log(x * atmospheres) : 0);
+    /* x ln x tends to 0 with x: no jump and no NaN at dry air or steam. */
+    const double mixing = (y > 0 ? y * log(y * atmospheres) : 0) + (x > 0 ? x * log(x * atmospheres) : 0);
     const double pressure_t = r * d * (1 + d * (b + bt + d * (c + ct)));
     const double pressure_d = t->rt * (1 + d * (2 * b + 3 * d * c));
     const double molar_mass = y * moist_air_molar_mass + x * water_molar_mass;

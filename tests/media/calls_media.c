@@ -128,6 +128,31 @@ static vtx_status station_pressure_columns(size_t n, const struct call_values *v
         column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status moist_air_at_call(const struct call_values *v)
+{
+    return vtx_moist_air_at(v->selector[0], v->number[0], v->number[1], v->selector[1], v->number[2], v->out[0]);
+}
+
+static vtx_status moist_air_at_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_moist_air_at_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], v->selector[1], column->in[2], column->in_stride[2], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status moist_air_humidity_call(const struct call_values *v)
+{
+    return vtx_moist_air_humidity(v->selector[0], v->number[0], v->number[1], v->selector[1], v->number[2],
+        v->selector[2], v->out[0]);
+}
+
+static vtx_status moist_air_humidity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_moist_air_humidity_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], v->selector[1], column->in[2], column->in_stride[2], v->selector[2], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status dew_point_call(const struct call_values *v)
 {
     return vtx_dew_point(v->selector[0], v->number[0], v->number[1], v->out[0]);
@@ -159,6 +184,30 @@ static vtx_status saturation_humidity_ratio_columns(size_t n, const struct call_
 {
     return vtx_saturation_humidity_ratio_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
         column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status dew_point_at_pressure_call(const struct call_values *v)
+{
+    return vtx_dew_point_at_pressure(v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status dew_point_at_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_dew_point_at_pressure_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status frost_point_at_pressure_call(const struct call_values *v)
+{
+    return vtx_frost_point_at_pressure(v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status frost_point_at_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_frost_point_at_pressure_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
 }
 
 static vtx_status expansion_isentropic_call(const struct call_values *v)
@@ -354,6 +403,21 @@ const struct call_description calls_media[] = {
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_moist_air_at", moist_air_at_call, moist_air_at_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_moist_air), "vtx_moist_air", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_moist_air_humidity", moist_air_humidity_call, moist_air_humidity_columns, 7,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_dew_point", dew_point_call, dew_point_columns, 4,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -366,6 +430,18 @@ const struct call_description calls_media[] = {
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_saturation_humidity_ratio", saturation_humidity_ratio_call, saturation_humidity_ratio_columns, 4,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_dew_point_at_pressure", dew_point_at_pressure_call, dew_point_at_pressure_columns, 5,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_frost_point_at_pressure", frost_point_at_pressure_call, frost_point_at_pressure_columns, 5,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
