@@ -22,6 +22,7 @@
 #include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>
 
+#include <vtx/cold_fraction.h>
 #include <vtx/laws.h>
 #include <vtx/separation.h>
 #include <vtx/setting.h>

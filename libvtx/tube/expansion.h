@@ -14,7 +14,10 @@ struct expansion {
     double work;           /* isentropic drop of enthalpy to the cold pressure */
 };
 
-/* Unchecked arguments of an accepted feed. OK, OUT_OF_RANGE, NOT_CONVERGED */
+/* The feed alone: no cold pressure, no work. OK, OUT_OF_RANGE, NOT_CONVERGED */
+vtx_status feed_at(int32_t model, double inlet_pressure, double inlet_temperature, double humidity_ratio, struct expansion *e);
+
+/* The feed and what it can give down to the cold pressure. Arguments were checked. OK, OUT_OF_RANGE, NOT_CONVERGED */
 vtx_status expand(int32_t model, double inlet_pressure, double inlet_temperature, double humidity_ratio, double cold_pressure,
                   struct expansion *e);
 

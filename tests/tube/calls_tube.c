@@ -1,10 +1,100 @@
 /* Every numeric call of the tube layer in one shape. Written by build-aux/generate. */
+#include <vtx/cold_fraction.h>
 #include <vtx/laws.h>
 #include <vtx/separation.h>
 #include <vtx/setting.h>
 #include <vtx/thermometry.h>
 
 #include "../harness/calls.h"
+
+static vtx_status cold_fraction_from_thermometers_call(const struct call_values *v)
+{
+    return vtx_cold_fraction_from_thermometers(v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->number[4], v->number[5], v->number[6], v->number[7], v->number[8], v->number[9], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status cold_fraction_from_thermometers_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_cold_fraction_from_thermometers_batch(n, v->selector[0], column->in[0], column->in_stride[0],
+        column->in[1], column->in_stride[1], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
+        column->in[6], column->in_stride[6], column->in[7], column->in_stride[7], column->in[8],
+        column->in_stride[8], column->in[9], column->in_stride[9], column->out[0], column->out_stride[0],
+        column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status cold_fraction_from_flows_call(const struct call_values *v)
+{
+    return vtx_cold_fraction_from_flows(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->out[0], v->out[1]);
+}
+
+static vtx_status cold_fraction_from_flows_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_cold_fraction_from_flows_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status cold_fraction_from_three_flows_call(const struct call_values *v)
+{
+    return vtx_cold_fraction_from_three_flows(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->out[0]);
+}
+
+static vtx_status cold_fraction_from_three_flows_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cold_fraction_from_three_flows_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cold_fraction_combined_call(const struct call_values *v)
+{
+    return vtx_cold_fraction_combined(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0], v->out[1],
+        v->out[2]);
+}
+
+static vtx_status cold_fraction_combined_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cold_fraction_combined_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->out[2],
+        column->out_stride[2], column->status, column->failed);
+}
+
+static vtx_status cold_fraction_from_openings_call(const struct call_values *v)
+{
+    return vtx_cold_fraction_from_openings(v->record[0], v->record[1], v->selector[0], v->number[0], v->number[1],
+        v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status cold_fraction_from_openings_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_cold_fraction_from_openings_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], v->selector[0], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
+        column->in[6], column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status hot_area_for_cold_fraction_call(const struct call_values *v)
+{
+    return vtx_hot_area_for_cold_fraction(v->record[0], v->record[1], v->selector[0], v->number[0], v->number[1],
+        v->number[2], v->number[3], v->number[4], v->number[5], v->out[0]);
+}
+
+static vtx_status hot_area_for_cold_fraction_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_hot_area_for_cold_fraction_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], v->selector[0], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
+        column->in[6], column->in_stride[6], column->in[7], column->in_stride[7], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status first_law_residual_call(const struct call_values *v)
 {
@@ -492,6 +582,65 @@ static vtx_status hot_end_correct_columns(size_t n, const struct call_values *v,
 }
 
 const struct call_description calls_tube[] = {
+    { "vtx_cold_fraction_from_thermometers", cold_fraction_from_thermometers_call, cold_fraction_from_thermometers_columns, 13,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_cold_fraction_from_flows", cold_fraction_from_flows_call, cold_fraction_from_flows_columns, 7,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_cold_fraction_from_three_flows", cold_fraction_from_three_flows_call, cold_fraction_from_three_flows_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_flow_balance), "vtx_flow_balance", "dddddddii", 0 } } },
+    { "vtx_cold_fraction_combined", cold_fraction_combined_call, cold_fraction_combined_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_cold_fraction_from_openings", cold_fraction_from_openings_call, cold_fraction_from_openings_columns, 9,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_openings), "vtx_openings", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_opening_flow), "vtx_opening_flow", "dddddddii", 0 } } },
+    { "vtx_hot_area_for_cold_fraction", hot_area_for_cold_fraction_call, hot_area_for_cold_fraction_columns, 10,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_openings), "vtx_openings", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_first_law_residual", first_law_residual_call, first_law_residual_columns, 6,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

@@ -1,4 +1,5 @@
 /* The tube layer's test program. */
+#include <vtx/cold_fraction.h>
 #include <vtx/separation.h>
 #include <vtx/thermometry.h>
 
@@ -6,12 +7,21 @@
 
 extern const struct call_description calls_tube[];
 extern const size_t calls_tube_count;
-extern const struct test_suite suite_laws, suite_separation, suite_setting, suite_thermometry;
+extern const struct test_suite suite_laws, suite_separation, suite_setting, suite_cold_fraction;
+extern const struct test_suite suite_thermometry;
 
 static int make_record(const char *type, void *record)
 {
     if (strcmp(type, "vtx_tube") == 0)
         return vtx_tube_init(record) == VTX_OK;
+    if (strcmp(type, "vtx_openings") == 0) {
+        vtx_openings *openings = record;
+        const vtx_status status = vtx_openings_init(openings);
+        openings->inlet_area = 8e-6;
+        openings->cold_area = 12e-6;
+        openings->hot_area = 6e-6;
+        return status == VTX_OK;
+    }
     if (strcmp(type, "vtx_probe") == 0) {
         vtx_probe *probe = record;
         const vtx_status status = vtx_probe_init(probe);
@@ -36,7 +46,7 @@ TEST_SUITE(tube_calls, tests);
 
 int main(void)
 {
-    static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation, &suite_setting,
+    static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation, &suite_setting, &suite_cold_fraction,
                                                        &suite_thermometry };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }
