@@ -21,6 +21,7 @@
 #include <vtx/restriction.h>
 #include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>
+#include <vtx/standard_flow.h>
 
 #include <vtx/cold_fraction.h>
 #include <vtx/laws.h>

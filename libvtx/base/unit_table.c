@@ -1,16 +1,6 @@
 /* The table of units: exact factors by definition, conventional ones where marked. */
+#include "exact_units.h"
 #include "unit_table.h"
-
-#define INCH 0.0254
-#define FOOT 0.3048
-#define POUND 0.45359237
-#define GRAVITY 9.80665                              /* standard acceleration, exact */
-#define POUND_FORCE (POUND * GRAVITY)
-#define PSI (POUND_FORCE / (INCH * INCH))
-#define BTU 1055.05585262                            /* International Table, exact */
-#define CUBIC_FOOT (FOOT * FOOT * FOOT)
-#define CUBIC_INCH (INCH * INCH * INCH)
-#define HORSEPOWER (550 * FOOT * POUND_FORCE)
 
 enum { SYMBOL_MAX = 24 };
 

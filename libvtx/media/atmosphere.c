@@ -1,13 +1,13 @@
 /* The standard atmosphere of ISO 2533. */
 #include <vtx/atmosphere.h>
 
+#include "../base/exact_units.h"
 #include "../base/numeric.h"
 
 /* ISO 2533:1975. */
 #define SEA_LEVEL_PRESSURE 101325.0
 #define SEA_LEVEL_TEMPERATURE 288.15
 #define LAPSE_RATE 0.0065
-#define GRAVITY 9.80665
 #define GAS_CONSTANT 287.05287
 #define EARTH_RADIUS 6356766.0
 #define EXPONENT (GRAVITY / (GAS_CONSTANT * LAPSE_RATE))

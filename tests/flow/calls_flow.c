@@ -6,6 +6,7 @@
 #include <vtx/restriction.h>
 #include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>
+#include <vtx/standard_flow.h>
 
 #include "../harness/calls.h"
 
@@ -695,6 +696,69 @@ static vtx_status shock_mach_for_pitot_ratio_columns(size_t n, const struct call
         column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status reference_density_call(const struct call_values *v)
+{
+    return vtx_reference_density(v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0], v->out[1]);
+}
+
+static vtx_status reference_density_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_reference_density_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status mass_flow_from_standard_call(const struct call_values *v)
+{
+    return vtx_mass_flow_from_standard(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->out[0], v->out[1]);
+}
+
+static vtx_status mass_flow_from_standard_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_mass_flow_from_standard_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status standard_flow_call(const struct call_values *v)
+{
+    return vtx_standard_flow(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status standard_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_standard_flow_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status standard_flow_at_call(const struct call_values *v)
+{
+    return vtx_standard_flow_at(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->number[6], v->out[0]);
+}
+
+static vtx_status standard_flow_at_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_standard_flow_at_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status free_air_delivered_call(const struct call_values *v)
+{
+    return vtx_free_air_delivered(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status free_air_delivered_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_free_air_delivered_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 const struct call_description calls_flow[] = {
     { "vtx_bore_at_least", bore_at_least_call, bore_at_least_columns, 3,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
@@ -975,6 +1039,45 @@ const struct call_description calls_flow[] = {
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_shock_mach_for_pitot_ratio", shock_mach_for_pitot_ratio_call, shock_mach_for_pitot_ratio_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_reference_density", reference_density_call, reference_density_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_mass_flow_from_standard", mass_flow_from_standard_call, mass_flow_from_standard_columns, 7,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_standard_flow", standard_flow_call, standard_flow_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_standard_flow_at", standard_flow_at_call, standard_flow_at_columns, 9,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_free_air_delivered", free_air_delivered_call, free_air_delivered_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
 };

@@ -12,6 +12,7 @@ extern const struct test_suite suite_isentropic;
 extern const struct test_suite suite_restriction;
 extern const struct test_suite suite_sharp_orifice;
 extern const struct test_suite suite_shock;
+extern const struct test_suite suite_standard_flow;
 
 static int make_record(const char *type, void *record)
 {
@@ -41,6 +42,7 @@ int main(void)
         &suite_restriction,
         &suite_sharp_orifice,
         &suite_shock,
+        &suite_standard_flow,
     };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }
