@@ -32,8 +32,10 @@
 #include <vtx/air_cost.h>
 #include <vtx/compressor.h>
 #include <vtx/dead_end.h>
+#include <vtx/drying.h>
 #include <vtx/exposure.h>
 #include <vtx/noise.h>
+#include <vtx/purity.h>
 #include <vtx/receiver.h>
 
 #endif

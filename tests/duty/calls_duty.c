@@ -2,8 +2,10 @@
 #include <vtx/air_cost.h>
 #include <vtx/compressor.h>
 #include <vtx/dead_end.h>
+#include <vtx/drying.h>
 #include <vtx/exposure.h>
 #include <vtx/noise.h>
+#include <vtx/purity.h>
 #include <vtx/receiver.h>
 
 #include "../harness/calls.h"
@@ -164,6 +166,69 @@ static vtx_status cleaning_air_verdict_columns(size_t n, const struct call_value
     (void)v;
     return vtx_cleaning_air_verdict_batch(n, column->in[0], column->in_stride[0], column->in[1],
         column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status intake_water_call(const struct call_values *v)
+{
+    return vtx_intake_water(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status intake_water_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_intake_water_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status treat_air_call(const struct call_values *v)
+{
+    return vtx_treat_air(v->record[0], v->out[0]);
+}
+
+static vtx_status treat_air_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_treat_air_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status desiccant_purge_share_call(const struct call_values *v)
+{
+    return vtx_desiccant_purge_share(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status desiccant_purge_share_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_desiccant_purge_share_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status pipe_condensation_call(const struct call_values *v)
+{
+    return vtx_pipe_condensation(v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status pipe_condensation_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_pipe_condensation_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status pressure_dew_point_needed_call(const struct call_values *v)
+{
+    return vtx_pressure_dew_point_needed(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->out[0]);
+}
+
+static vtx_status pressure_dew_point_needed_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_pressure_dew_point_needed_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status osha_permissible_time_call(const struct call_values *v)
@@ -456,6 +521,43 @@ static vtx_status attenuation_needed_columns(size_t n, const struct call_values 
         column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status water_class_to_ask_call(const struct call_values *v)
+{
+    return vtx_water_class_to_ask(v->number[0], v->out[0]);
+}
+
+static vtx_status water_class_to_ask_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_water_class_to_ask_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status oil_class_to_ask_call(const struct call_values *v)
+{
+    return vtx_oil_class_to_ask(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status oil_class_to_ask_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_oil_class_to_ask_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status particle_class_to_ask_call(const struct call_values *v)
+{
+    return vtx_particle_class_to_ask(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status particle_class_to_ask_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_particle_class_to_ask_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status receiver_time_call(const struct call_values *v)
 {
     return vtx_receiver_time(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
@@ -589,6 +691,35 @@ const struct call_description calls_duty[] = {
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_dead_end), "vtx_dead_end", "ddii", 0 } } },
+    { "vtx_intake_water", intake_water_call, intake_water_columns, 7,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_treat_air", treat_air_call, treat_air_columns, 2,
+      { { CALL_RECORD, sizeof(vtx_air_treatment), "vtx_air_treatment", NULL, 0 },
+        { CALL_OUT, sizeof(vtx_treated_air), "vtx_treated_air", "ddddddddddddii", 0 } } },
+    { "vtx_desiccant_purge_share", desiccant_purge_share_call, desiccant_purge_share_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_pipe_condensation", pipe_condensation_call, pipe_condensation_columns, 5,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_cold_run), "vtx_cold_run", "dddii", 0 } } },
+    { "vtx_pressure_dew_point_needed", pressure_dew_point_needed_call, pressure_dew_point_needed_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_osha_permissible_time", osha_permissible_time_call, osha_permissible_time_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
@@ -693,6 +824,19 @@ const struct call_description calls_duty[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_water_class_to_ask", water_class_to_ask_call, water_class_to_ask_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 0 } } },
+    { "vtx_oil_class_to_ask", oil_class_to_ask_call, oil_class_to_ask_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 0 } } },
+    { "vtx_particle_class_to_ask", particle_class_to_ask_call, particle_class_to_ask_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 0 } } },
     { "vtx_receiver_time", receiver_time_call, receiver_time_columns, 7,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

@@ -5,6 +5,7 @@ extern const struct call_description calls_duty[];
 extern const size_t calls_duty_count;
 extern const struct test_suite suite_compressor;
 extern const struct test_suite suite_dead_end;
+extern const struct test_suite suite_drying;
 extern const struct test_suite suite_exposure;
 extern const struct test_suite suite_noise;
 
@@ -13,6 +14,11 @@ static int make_record(const char *type, void *record)
     if (strcmp(type, "vtx_compressor") == 0) {
         const vtx_compressor compressor = sample_compressor();
         memcpy(record, &compressor, sizeof compressor);
+        return 1;
+    }
+    if (strcmp(type, "vtx_air_treatment") == 0) {
+        const vtx_air_treatment treatment = sample_treatment();
+        memcpy(record, &treatment, sizeof treatment);
         return 1;
     }
     return 0;
@@ -34,6 +40,7 @@ int main(void)
         &suite_duty_calls,
         &suite_compressor,
         &suite_dead_end,
+        &suite_drying,
         &suite_exposure,
         &suite_noise,
     };

@@ -3,9 +3,11 @@
 #define VTX_TESTS_DUTY_TESTS_H
 
 #include <vtx/compressor.h>
+#include <vtx/drying.h>
 
 #include "../harness/harness.h"
 
+vtx_air_treatment sample_treatment(void);
 vtx_compressor sample_compressor(void);
 
 #endif
