@@ -34,6 +34,7 @@
 #include <vtx/dead_end.h>
 #include <vtx/drying.h>
 #include <vtx/exposure.h>
+#include <vtx/filter.h>
 #include <vtx/noise.h>
 #include <vtx/purity.h>
 #include <vtx/receiver.h>

@@ -78,14 +78,29 @@ vtx_status vtx_package_efficiency(double gamma, double intake_pressure, double d
     return VTX_OK;
 }
 
+static vtx_status check_package(double gamma, double intake_pressure, double discharge_pressure, double free_air, double efficiency)
+{
+    vtx_status status = worse(check_compression(intake_pressure, discharge_pressure, free_air), check_gamma(gamma));
+    return worse(status, worse(check_share(efficiency), check_positive(efficiency, 0.01, 1)));
+}
+
 vtx_status vtx_package_power(double gamma, double intake_pressure, double discharge_pressure, double free_air, double efficiency,
                              double *power)
 {
-    vtx_status status = worse(require(power != NULL), check_compression(intake_pressure, discharge_pressure, free_air));
-    status = worse(status, worse(check_gamma(gamma), worse(check_share(efficiency), check_positive(efficiency, 0.01, 1))));
+    vtx_status status = worse(require(power != NULL), check_package(gamma, intake_pressure, discharge_pressure, free_air, efficiency));
     if (status != VTX_OK)
         return poison(power, status);
     *power = isentropic_compression_power(gamma, intake_pressure, discharge_pressure, free_air) / efficiency;
+    return VTX_OK;
+}
+
+vtx_status vtx_power_per_pressure(double gamma, double intake_pressure, double discharge_pressure, double free_air, double efficiency,
+                                  double *slope)
+{
+    vtx_status status = worse(require(slope != NULL), check_package(gamma, intake_pressure, discharge_pressure, free_air, efficiency));
+    if (status != VTX_OK)
+        return poison(slope, status);
+    *slope = free_air / efficiency * pow(intake_pressure / discharge_pressure, 1 / gamma);
     return VTX_OK;
 }
 

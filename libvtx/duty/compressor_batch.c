@@ -126,6 +126,28 @@ vtx_status vtx_package_power_batch(size_t n, const double *gamma, ptrdiff_t gamm
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, package_power_item, status, failed);
 }
 
+static vtx_status power_per_pressure_item(const struct batch *b, size_t i)
+{
+    double slope;
+    const vtx_status answer = vtx_power_per_pressure(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), &slope);
+    batch_put(b, 0, i, &slope, sizeof slope);
+    return answer;
+}
+
+vtx_status vtx_power_per_pressure_batch(size_t n, const double *gamma, ptrdiff_t gamma_stride,
+        const double *intake_pressure, ptrdiff_t intake_pressure_stride, const double *discharge_pressure,
+        ptrdiff_t discharge_pressure_stride, const double *free_air, ptrdiff_t free_air_stride,
+        const double *efficiency, ptrdiff_t efficiency_stride, double *slope, ptrdiff_t slope_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gamma, gamma_stride }, { intake_pressure, intake_pressure_stride },
+        { discharge_pressure, discharge_pressure_stride }, { free_air, free_air_stride },
+        { efficiency, efficiency_stride } };
+    const struct batch_output out[] = { { slope, slope_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, power_per_pressure_item, status, failed);
+}
+
 static vtx_status compressor_at_demand_item(const struct batch *b, size_t i)
 {
     vtx_compressor compressor;

@@ -4,6 +4,7 @@
 #include <vtx/dead_end.h>
 #include <vtx/drying.h>
 #include <vtx/exposure.h>
+#include <vtx/filter.h>
 #include <vtx/noise.h>
 #include <vtx/purity.h>
 #include <vtx/receiver.h>
@@ -113,6 +114,19 @@ static vtx_status package_power_columns(size_t n, const struct call_values *v, c
 {
     (void)v;
     return vtx_package_power_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status power_per_pressure_call(const struct call_values *v)
+{
+    return vtx_power_per_pressure(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status power_per_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_power_per_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
         column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
         column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
 }
@@ -400,6 +414,69 @@ static vtx_status eu_noise_verdict_columns(size_t n, const struct call_values *v
         column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status filter_drop_call(const struct call_values *v)
+{
+    return vtx_filter_drop(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status filter_drop_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_filter_drop_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status filter_loading_call(const struct call_values *v)
+{
+    return vtx_filter_loading(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status filter_loading_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_filter_loading_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status filter_loading_when_due_call(const struct call_values *v)
+{
+    return vtx_filter_loading_when_due(v->record[0], v->out[0]);
+}
+
+static vtx_status filter_loading_when_due_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_filter_loading_when_due_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status filter_time_left_call(const struct call_values *v)
+{
+    return vtx_filter_time_left(v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status filter_time_left_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_filter_time_left_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status filter_economic_interval_call(const struct call_values *v)
+{
+    return vtx_filter_economic_interval(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status filter_economic_interval_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_filter_economic_interval_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status level_of_several_call(const struct call_values *v)
 {
     return vtx_level_of_several(v->number[0], v->selector[0], v->out[0]);
@@ -669,6 +746,13 @@ const struct call_description calls_duty[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_power_per_pressure", power_per_pressure_call, power_per_pressure_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_compressor_at_demand", compressor_at_demand_call, compressor_at_demand_columns, 3,
       { { CALL_RECORD, sizeof(vtx_compressor), "vtx_compressor", NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -774,6 +858,33 @@ const struct call_description calls_duty[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_eu_noise), "vtx_eu_noise", "ddddiiii", 0 } } },
+    { "vtx_filter_drop", filter_drop_call, filter_drop_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_filter), "vtx_filter", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_filter_loading", filter_loading_call, filter_loading_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_filter), "vtx_filter", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_filter_loading_when_due", filter_loading_when_due_call, filter_loading_when_due_columns, 2,
+      { { CALL_RECORD, sizeof(vtx_filter), "vtx_filter", NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_filter_time_left", filter_time_left_call, filter_time_left_columns, 5,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_filter_economic_interval", filter_economic_interval_call, filter_economic_interval_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_level_of_several", level_of_several_call, level_of_several_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },

@@ -7,6 +7,7 @@ extern const struct test_suite suite_compressor;
 extern const struct test_suite suite_dead_end;
 extern const struct test_suite suite_drying;
 extern const struct test_suite suite_exposure;
+extern const struct test_suite suite_filter;
 extern const struct test_suite suite_noise;
 
 static int make_record(const char *type, void *record)
@@ -14,6 +15,11 @@ static int make_record(const char *type, void *record)
     if (strcmp(type, "vtx_compressor") == 0) {
         const vtx_compressor compressor = sample_compressor();
         memcpy(record, &compressor, sizeof compressor);
+        return 1;
+    }
+    if (strcmp(type, "vtx_filter") == 0) {
+        const vtx_filter filter = sample_filter();
+        memcpy(record, &filter, sizeof filter);
         return 1;
     }
     if (strcmp(type, "vtx_air_treatment") == 0) {
@@ -42,6 +48,7 @@ int main(void)
         &suite_dead_end,
         &suite_drying,
         &suite_exposure,
+        &suite_filter,
         &suite_noise,
     };
     return run_suites(suites, sizeof suites / sizeof suites[0]);

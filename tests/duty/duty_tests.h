@@ -4,10 +4,12 @@
 
 #include <vtx/compressor.h>
 #include <vtx/drying.h>
+#include <vtx/filter.h>
 
 #include "../harness/harness.h"
 
 vtx_air_treatment sample_treatment(void);
 vtx_compressor sample_compressor(void);
+vtx_filter sample_filter(void);
 
 #endif

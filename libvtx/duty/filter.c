@@ -1,0 +1,120 @@
+/* Filters in service. */
+#include <vtx/filter.h>
+
+#include "../base/numeric.h"
+
+#define MASS_FLOW_MIN 1e-9
+#define FILTER_FLOW_MAX 1e4
+#define DROP_MAX 1e8
+#define LOADING_MIN 0.01
+#define LOADING_MAX 1e4
+#define TIME_MAX 1e12
+
+static inline vtx_status check_density(double density) { return check_positive(density, 0.1, 1000); }
+
+static inline vtx_status check_loading(double loading) { return check_positive(loading, LOADING_MIN, LOADING_MAX); }
+
+static vtx_status check_filter(const vtx_filter *filter)
+{
+    if (!filter)
+        return VTX_BAD_ARGUMENT;
+    vtx_status status = worse(check_positive(filter->rated_flow, MASS_FLOW_MIN, FILTER_FLOW_MAX), check_density(filter->rated_density));
+    status = worse(status, check_positive(filter->clean_drop, 1, 1e6));
+    status = worse(status, worse(check_share(filter->medium_share), check_positive(filter->medium_share, 0.05, 1)));
+    status = worse(status, check_positive(filter->change_drop, 1, 1e7));
+    for (size_t i = 0; i < ARRAY_LENGTH(filter->reserved); i++)
+        status = worse(status, require(filter->reserved[i] == 0));
+    return status == VTX_OK ? require(filter->change_drop > filter->clean_drop) : status;
+}
+
+/* Volume flow over the rated one. */
+static inline double relative_flow(const vtx_filter *f, double density, double mass_flow)
+{
+    return (mass_flow / density) / (f->rated_flow / f->rated_density);
+}
+
+/* Pa in the clean medium, and in the housing. */
+static inline double medium_drop(const vtx_filter *f, double density, double mass_flow)
+{
+    return f->medium_share * f->clean_drop * relative_flow(f, density, mass_flow);
+}
+
+static inline double housing_drop(const vtx_filter *f, double density, double mass_flow)
+{
+    const double flow = relative_flow(f, density, mass_flow);
+    return (1 - f->medium_share) * f->clean_drop * square(flow) * (density / f->rated_density);
+}
+
+vtx_status vtx_filter_init(vtx_filter *filter)
+{
+    if (!filter)
+        return VTX_BAD_ARGUMENT;
+    *filter = (vtx_filter){ .clean_drop = 1e4, .medium_share = 0.7, .change_drop = 5e4 };
+    return VTX_OK;
+}
+
+vtx_status vtx_filter_drop(const vtx_filter *filter, double density, double mass_flow, double loading, double *drop)
+{
+    vtx_status status = worse(require(drop != NULL), worse(check_filter(filter), check_density(density)));
+    status = worse(status, worse(check_amount(mass_flow, FILTER_FLOW_MAX), check_loading(loading)));
+    if (status != VTX_OK)
+        return poison(drop, status);
+    const double found = loading * medium_drop(filter, density, mass_flow) + housing_drop(filter, density, mass_flow);
+    if (found > DROP_MAX)
+        return poison(drop, VTX_OUT_OF_RANGE);
+    *drop = found;
+    return VTX_OK;
+}
+
+vtx_status vtx_filter_loading(const vtx_filter *filter, double density, double mass_flow, double drop, double *loading)
+{
+    vtx_status status = worse(require(loading != NULL), worse(check_filter(filter), check_density(density)));
+    status = worse(status, worse(check_positive(mass_flow, MASS_FLOW_MIN, FILTER_FLOW_MAX), check_positive(drop, 0.01, DROP_MAX)));
+    if (status != VTX_OK)
+        return poison(loading, status);
+    const double in_medium = drop - housing_drop(filter, density, mass_flow);
+    if (!(in_medium > 0))
+        return poison(loading, VTX_NO_SOLUTION);
+    *loading = in_medium / medium_drop(filter, density, mass_flow);
+    return VTX_OK;
+}
+
+vtx_status vtx_filter_loading_when_due(const vtx_filter *filter, double *loading)
+{
+    vtx_status status = worse(require(loading != NULL), check_filter(filter));
+    if (status != VTX_OK)
+        return poison(loading, status);
+    return vtx_filter_loading(filter, filter->rated_density, filter->rated_flow, filter->change_drop, loading);
+}
+
+static vtx_status give_time(double found, double *time)
+{
+    if (found > TIME_MAX)
+        return poison(time, VTX_OUT_OF_RANGE);
+    *time = found;
+    return VTX_OK;
+}
+
+vtx_status vtx_filter_time_left(int32_t growth, double service_time, double loading, double loading_due, double *time_left)
+{
+    vtx_status status = worse(require(time_left != NULL), require(growth == VTX_FILTER_CAKE || growth == VTX_FILTER_CLOGGING));
+    status = worse(status, worse(check_positive(service_time, 1, 1e9), check_loading(loading)));
+    status = worse(status, worse(require(loading_due > 1), check_loading(loading_due)));
+    if (status == VTX_OK && !(loading > 1))
+        status = VTX_NO_SOLUTION;
+    if (status != VTX_OK)
+        return poison(time_left, status);
+    const double way = growth == VTX_FILTER_CAKE ? (loading_due - 1) / (loading - 1) : log(loading_due) / log(loading);
+    return give_time(service_time * (way - 1), time_left);
+}
+
+vtx_status vtx_filter_economic_interval(double element_cost, double drop_rate, double power_per_pressure, double energy_price,
+                                        double *interval)
+{
+    vtx_status status = worse(require(interval != NULL), check_positive(element_cost, 1e-6, 1e9));
+    status = worse(status, worse(check_positive(drop_rate, 1e-12, 1e3), check_positive(power_per_pressure, 1e-9, 1e6)));
+    status = worse(status, check_positive(energy_price, 1e-15, 1));
+    if (status != VTX_OK)
+        return poison(interval, status);
+    return give_time(sqrt(2 * element_cost / (energy_price * power_per_pressure * drop_rate)), interval);
+}

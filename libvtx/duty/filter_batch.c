@@ -1,0 +1,107 @@
+/* Batch forms of filter.h. Written by build-aux/generate. */
+#include <vtx/filter.h>
+
+#include "../base/batch.h"
+
+static vtx_status filter_drop_item(const struct batch *b, size_t i)
+{
+    vtx_filter filter;
+    batch_get_bytes(b, 0, i, &filter, sizeof filter);
+    double drop;
+    const vtx_status answer = vtx_filter_drop(&filter, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        &drop);
+    batch_put(b, 0, i, &drop, sizeof drop);
+    return answer;
+}
+
+vtx_status vtx_filter_drop_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride, const double *density,
+        ptrdiff_t density_stride, const double *mass_flow, ptrdiff_t mass_flow_stride, const double *loading,
+        ptrdiff_t loading_stride, double *drop, ptrdiff_t drop_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { filter, filter_stride }, { density, density_stride },
+        { mass_flow, mass_flow_stride }, { loading, loading_stride } };
+    const struct batch_output out[] = { { drop, drop_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_drop_item, status, failed);
+}
+
+static vtx_status filter_loading_item(const struct batch *b, size_t i)
+{
+    vtx_filter filter;
+    batch_get_bytes(b, 0, i, &filter, sizeof filter);
+    double loading;
+    const vtx_status answer = vtx_filter_loading(&filter, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        &loading);
+    batch_put(b, 0, i, &loading, sizeof loading);
+    return answer;
+}
+
+vtx_status vtx_filter_loading_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride,
+        const double *density, ptrdiff_t density_stride, const double *mass_flow, ptrdiff_t mass_flow_stride,
+        const double *drop, ptrdiff_t drop_stride, double *loading, ptrdiff_t loading_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { filter, filter_stride }, { density, density_stride },
+        { mass_flow, mass_flow_stride }, { drop, drop_stride } };
+    const struct batch_output out[] = { { loading, loading_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_loading_item, status, failed);
+}
+
+static vtx_status filter_loading_when_due_item(const struct batch *b, size_t i)
+{
+    vtx_filter filter;
+    batch_get_bytes(b, 0, i, &filter, sizeof filter);
+    double loading;
+    const vtx_status answer = vtx_filter_loading_when_due(&filter, &loading);
+    batch_put(b, 0, i, &loading, sizeof loading);
+    return answer;
+}
+
+vtx_status vtx_filter_loading_when_due_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride,
+        double *loading, ptrdiff_t loading_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { filter, filter_stride } };
+    const struct batch_output out[] = { { loading, loading_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_loading_when_due_item, status,
+        failed);
+}
+
+static vtx_status filter_time_left_item(const struct batch *b, size_t i)
+{
+    double time_left;
+    const vtx_status answer = vtx_filter_time_left(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), &time_left);
+    batch_put(b, 0, i, &time_left, sizeof time_left);
+    return answer;
+}
+
+vtx_status vtx_filter_time_left_batch(size_t n, int32_t growth, const double *service_time,
+        ptrdiff_t service_time_stride, const double *loading, ptrdiff_t loading_stride, const double *loading_due,
+        ptrdiff_t loading_due_stride, double *time_left, ptrdiff_t time_left_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { service_time, service_time_stride }, { loading, loading_stride },
+        { loading_due, loading_due_stride } };
+    const struct batch_output out[] = { { time_left, time_left_stride, 0 } };
+    const int32_t selector[] = { growth };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, filter_time_left_item, status, failed);
+}
+
+static vtx_status filter_economic_interval_item(const struct batch *b, size_t i)
+{
+    double interval;
+    const vtx_status answer = vtx_filter_economic_interval(batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), &interval);
+    batch_put(b, 0, i, &interval, sizeof interval);
+    return answer;
+}
+
+vtx_status vtx_filter_economic_interval_batch(size_t n, const double *element_cost, ptrdiff_t element_cost_stride,
+        const double *drop_rate, ptrdiff_t drop_rate_stride, const double *power_per_pressure,
+        ptrdiff_t power_per_pressure_stride, const double *energy_price, ptrdiff_t energy_price_stride,
+        double *interval, ptrdiff_t interval_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { element_cost, element_cost_stride }, { drop_rate, drop_rate_stride },
+        { power_per_pressure, power_per_pressure_stride }, { energy_price, energy_price_stride } };
+    const struct batch_output out[] = { { interval, interval_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_economic_interval_item, status,
+        failed);
+}
