@@ -2,6 +2,7 @@
 #include <vtx/air_cost.h>
 #include <vtx/compressor.h>
 #include <vtx/dead_end.h>
+#include <vtx/moist_air.h>
 #include <vtx/receiver.h>
 
 #include "duty_tests.h"
@@ -103,6 +104,33 @@ static void no_compression_needs_less_than_the_isothermal_one(void)
         EXPECT_NEAR(many, one, 1e-13);
         EXPECT_OK(vtx_isentropic_compression_power(gamma, p1, sqrt(p1 * p2), flow, &one));
         EXPECT_NEAR(two, 2 * one, 1e-13 + 1e-15 / (p2 / p1 - 1));
+    }
+}
+
+/* Isentropic work of real dry air, by bisection on its entropy. */
+static double real_work(double p1, double t1, double p2)
+{
+    vtx_moist_air start, end = { 0 };
+    double low = t1, high = 473;
+    EXPECT_OK(vtx_moist_air_at(VTX_AIR_REAL, p1, t1, VTX_HUMIDITY_RATIO, 0, &start));
+    for (int i = 0; i < 60; i++) {
+        const double middle = 0.5 * (low + high);
+        EXPECT_OK(vtx_moist_air_at(VTX_AIR_REAL, p2, middle, VTX_HUMIDITY_RATIO, 0, &end));
+        if (end.entropy < start.entropy)
+            low = middle;
+        else
+            high = middle;
+    }
+    return (end.enthalpy - start.enthalpy) / start.volume;
+}
+
+static void a_perfect_gas_is_near_real_air(void)
+{
+    for (double p2 = 1.5e5; p2 < 4.1e5; p2 += 0.5e5) {
+        double power;
+        EXPECT_OK(vtx_isentropic_compression_power(1.4, 1e5, p2, 1, &power));
+        EXPECT_NEAR(power, real_work(1e5, 273.15, p2), 6e-4);
+        EXPECT_NEAR(power, real_work(1e5, 293.15, p2), 3e-4);
     }
 }
 
@@ -312,6 +340,7 @@ static void a_year_is_the_sum_of_its_hours(void)
 static const struct test_case tests[] = {
     { "published values are reproduced", published_values_are_reproduced },
     { "no compression needs less than the isothermal one", no_compression_needs_less_than_the_isothermal_one },
+    { "a perfect gas is near real air", a_perfect_gas_is_near_real_air },
     { "package power and efficiency invert", package_power_and_efficiency_invert },
     { "a package below isothermal power is refused", a_package_below_isothermal_power_is_refused },
     { "pressures the wrong way round are refused", pressures_the_wrong_way_round_are_refused },

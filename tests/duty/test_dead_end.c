@@ -1,6 +1,7 @@
 /* Dead-end pressure. */
 #include <vtx/dead_end.h>
 #include <vtx/restriction.h>
+#include <vtx/units.h>
 
 #include "../harness/harness.h"
 
@@ -77,11 +78,19 @@ static void thirty_psi_itself_is_not_below_thirty_psi(void)
     EXPECT(isnan(verdict.margin) && verdict.cleaning_permitted == -1);
 }
 
+static void the_limit_is_that_of_the_units_room(void)
+{
+    double limit;
+    EXPECT_OK(vtx_pressure_to_si("psig", 101325, 30, &limit));
+    EXPECT_NEAR(limit - 101325, VTX_CLEANING_AIR_LIMIT, 1e-14);
+}
+
 static const struct test_case tests[] = {
     { "supply and dead-end pressure invert", supply_and_dead_end_pressure_invert },
     { "what enters leaves through the relief", what_enters_leaves_through_the_relief },
     { "two sonic openings share by their areas", two_sonic_openings_share_by_their_areas },
     { "without relief the supply pressure stands at the opening", without_relief_the_supply_pressure_stands_at_the_opening },
     { "thirty psi itself is not below thirty psi", thirty_psi_itself_is_not_below_thirty_psi },
+    { "the limit is that of the units room", the_limit_is_that_of_the_units_room },
 };
 TEST_SUITE(dead_end, tests);
