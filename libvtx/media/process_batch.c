@@ -51,6 +51,86 @@ vtx_status vtx_expansion_throttle_batch(size_t n, int32_t model, const double *i
         failed);
 }
 
+static vtx_status expanded_isentropic_item(const struct batch *b, size_t i)
+{
+    vtx_moist_air outlet;
+    double work;
+    const vtx_status answer = vtx_expanded_isentropic(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), &outlet, &work);
+    batch_put(b, 0, i, &outlet, sizeof outlet);
+    batch_put(b, 1, i, &work, sizeof work);
+    return answer;
+}
+
+vtx_status vtx_expanded_isentropic_batch(size_t n, int32_t model, const double *inlet_pressure,
+        ptrdiff_t inlet_pressure_stride, const double *inlet_temperature, ptrdiff_t inlet_temperature_stride,
+        const double *humidity_ratio, ptrdiff_t humidity_ratio_stride, const double *outlet_pressure,
+        ptrdiff_t outlet_pressure_stride, vtx_moist_air *outlet, ptrdiff_t outlet_stride, double *work,
+        ptrdiff_t work_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { inlet_pressure, inlet_pressure_stride },
+        { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
+        { outlet_pressure, outlet_pressure_stride } };
+    const struct batch_output out[] = { { outlet, outlet_stride, 0 }, { work, work_stride, 1 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, expanded_isentropic_item, status,
+        failed);
+}
+
+static vtx_status expanded_throttle_item(const struct batch *b, size_t i)
+{
+    vtx_moist_air outlet;
+    double entropy_generation;
+    const vtx_status answer = vtx_expanded_throttle(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), &outlet, &entropy_generation);
+    batch_put(b, 0, i, &outlet, sizeof outlet);
+    batch_put(b, 1, i, &entropy_generation, sizeof entropy_generation);
+    return answer;
+}
+
+vtx_status vtx_expanded_throttle_batch(size_t n, int32_t model, const double *inlet_pressure,
+        ptrdiff_t inlet_pressure_stride, const double *inlet_temperature, ptrdiff_t inlet_temperature_stride,
+        const double *humidity_ratio, ptrdiff_t humidity_ratio_stride, const double *outlet_pressure,
+        ptrdiff_t outlet_pressure_stride, vtx_moist_air *outlet, ptrdiff_t outlet_stride, double *entropy_generation,
+        ptrdiff_t entropy_generation_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { inlet_pressure, inlet_pressure_stride },
+        { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
+        { outlet_pressure, outlet_pressure_stride } };
+    const struct batch_output out[] = { { outlet, outlet_stride, 0 },
+        { entropy_generation, entropy_generation_stride, 1 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, expanded_throttle_item, status,
+        failed);
+}
+
+static vtx_status expanded_with_efficiency_item(const struct batch *b, size_t i)
+{
+    vtx_moist_air outlet;
+    double work;
+    const vtx_status answer = vtx_expanded_with_efficiency(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &outlet, &work);
+    batch_put(b, 0, i, &outlet, sizeof outlet);
+    batch_put(b, 1, i, &work, sizeof work);
+    return answer;
+}
+
+vtx_status vtx_expanded_with_efficiency_batch(size_t n, int32_t model, const double *inlet_pressure,
+        ptrdiff_t inlet_pressure_stride, const double *inlet_temperature, ptrdiff_t inlet_temperature_stride,
+        const double *humidity_ratio, ptrdiff_t humidity_ratio_stride, const double *outlet_pressure,
+        ptrdiff_t outlet_pressure_stride, const double *efficiency, ptrdiff_t efficiency_stride,
+        vtx_moist_air *outlet, ptrdiff_t outlet_stride, double *work, ptrdiff_t work_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { inlet_pressure, inlet_pressure_stride },
+        { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
+        { outlet_pressure, outlet_pressure_stride }, { efficiency, efficiency_stride } };
+    const struct batch_output out[] = { { outlet, outlet_stride, 0 }, { work, work_stride, 1 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, expanded_with_efficiency_item,
+        status, failed);
+}
+
 static vtx_status heat_to_temperature_item(const struct batch *b, size_t i)
 {
     double heat;
@@ -74,4 +154,79 @@ vtx_status vtx_heat_to_temperature_batch(size_t n, int32_t model, const double *
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, heat_to_temperature_item, status,
         failed);
+}
+
+static vtx_status heated_item(const struct batch *b, size_t i)
+{
+    vtx_moist_air outlet;
+    const vtx_status answer = vtx_heated(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), &outlet);
+    batch_put(b, 0, i, &outlet, sizeof outlet);
+    return answer;
+}
+
+vtx_status vtx_heated_batch(size_t n, int32_t model, const double *pressure, ptrdiff_t pressure_stride,
+        const double *inlet_temperature, ptrdiff_t inlet_temperature_stride, const double *humidity_ratio,
+        ptrdiff_t humidity_ratio_stride, const double *heat, ptrdiff_t heat_stride, vtx_moist_air *outlet,
+        ptrdiff_t outlet_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { humidity_ratio, humidity_ratio_stride }, { heat, heat_stride } };
+    const struct batch_output out[] = { { outlet, outlet_stride, 0 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, heated_item, status, failed);
+}
+
+static vtx_status condensate_drained_item(const struct batch *b, size_t i)
+{
+    double drained;
+    vtx_moist_air outlet;
+    const vtx_status answer = vtx_condensate_drained(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), &drained, &outlet);
+    batch_put(b, 0, i, &drained, sizeof drained);
+    batch_put(b, 1, i, &outlet, sizeof outlet);
+    return answer;
+}
+
+vtx_status vtx_condensate_drained_batch(size_t n, int32_t model, const double *pressure, ptrdiff_t pressure_stride,
+        const double *temperature, ptrdiff_t temperature_stride, const double *humidity_ratio,
+        ptrdiff_t humidity_ratio_stride, const double *drained_share, ptrdiff_t drained_share_stride,
+        double *drained, ptrdiff_t drained_stride, vtx_moist_air *outlet, ptrdiff_t outlet_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride }, { temperature, temperature_stride },
+        { humidity_ratio, humidity_ratio_stride }, { drained_share, drained_share_stride } };
+    const struct batch_output out[] = { { drained, drained_stride, 0 }, { outlet, outlet_stride, 1 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, condensate_drained_item, status,
+        failed);
+}
+
+static vtx_status mixed_item(const struct batch *b, size_t i)
+{
+    vtx_moist_air mixed;
+    double entropy_generation;
+    const vtx_status answer = vtx_mixed(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), &mixed, &entropy_generation);
+    batch_put(b, 0, i, &mixed, sizeof mixed);
+    batch_put(b, 1, i, &entropy_generation, sizeof entropy_generation);
+    return answer;
+}
+
+vtx_status vtx_mixed_batch(size_t n, int32_t model, const double *pressure, ptrdiff_t pressure_stride,
+        const double *first_temperature, ptrdiff_t first_temperature_stride, const double *first_humidity_ratio,
+        ptrdiff_t first_humidity_ratio_stride, const double *first_dry_air, ptrdiff_t first_dry_air_stride,
+        const double *second_temperature, ptrdiff_t second_temperature_stride, const double *second_humidity_ratio,
+        ptrdiff_t second_humidity_ratio_stride, const double *second_dry_air, ptrdiff_t second_dry_air_stride,
+        vtx_moist_air *mixed, ptrdiff_t mixed_stride, double *entropy_generation,
+        ptrdiff_t entropy_generation_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { pressure, pressure_stride }, { first_temperature, first_temperature_stride },
+        { first_humidity_ratio, first_humidity_ratio_stride }, { first_dry_air, first_dry_air_stride },
+        { second_temperature, second_temperature_stride }, { second_humidity_ratio, second_humidity_ratio_stride },
+        { second_dry_air, second_dry_air_stride } };
+    const struct batch_output out[] = { { mixed, mixed_stride, 0 },
+        { entropy_generation, entropy_generation_stride, 1 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, mixed_item, status, failed);
 }

@@ -234,6 +234,46 @@ static vtx_status expansion_throttle_columns(size_t n, const struct call_values 
         column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status expanded_isentropic_call(const struct call_values *v)
+{
+    return vtx_expanded_isentropic(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status expanded_isentropic_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_expanded_isentropic_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status expanded_throttle_call(const struct call_values *v)
+{
+    return vtx_expanded_throttle(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status expanded_throttle_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_expanded_throttle_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status expanded_with_efficiency_call(const struct call_values *v)
+{
+    return vtx_expanded_with_efficiency(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->number[4], v->out[0], v->out[1]);
+}
+
+static vtx_status expanded_with_efficiency_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_expanded_with_efficiency_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->out[1],
+        column->out_stride[1], column->status, column->failed);
+}
+
 static vtx_status heat_to_temperature_call(const struct call_values *v)
 {
     return vtx_heat_to_temperature(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0],
@@ -245,6 +285,46 @@ static vtx_status heat_to_temperature_columns(size_t n, const struct call_values
     return vtx_heat_to_temperature_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
         column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
         column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status heated_call(const struct call_values *v)
+{
+    return vtx_heated(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status heated_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_heated_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status condensate_drained_call(const struct call_values *v)
+{
+    return vtx_condensate_drained(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status condensate_drained_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_condensate_drained_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status mixed_call(const struct call_values *v)
+{
+    return vtx_mixed(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->number[6], v->out[0], v->out[1]);
+}
+
+static vtx_status mixed_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_mixed_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->out[0], column->out_stride[0], column->out[1], column->out_stride[1],
+        column->status, column->failed);
 }
 
 static vtx_status water_saturation_pressure_call(const struct call_values *v)
@@ -459,6 +539,31 @@ const struct call_description calls_media[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_expanded_isentropic", expanded_isentropic_call, expanded_isentropic_columns, 7,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_moist_air), "vtx_moist_air", "ddddddddddddddddddddii", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_expanded_throttle", expanded_throttle_call, expanded_throttle_columns, 7,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_moist_air), "vtx_moist_air", "ddddddddddddddddddddii", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_expanded_with_efficiency", expanded_with_efficiency_call, expanded_with_efficiency_columns, 8,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_moist_air), "vtx_moist_air", "ddddddddddddddddddddii", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
     { "vtx_heat_to_temperature", heat_to_temperature_call, heat_to_temperature_columns, 7,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -466,6 +571,32 @@ const struct call_description calls_media[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_heated", heated_call, heated_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_moist_air), "vtx_moist_air", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_condensate_drained", condensate_drained_call, condensate_drained_columns, 7,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(vtx_moist_air), "vtx_moist_air", "ddddddddddddddddddddii", 1 } } },
+    { "vtx_mixed", mixed_call, mixed_columns, 10,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_moist_air), "vtx_moist_air", "ddddddddddddddddddddii", 0 },
         { CALL_OUT, sizeof(double), "double", "d", 1 } } },
     { "vtx_water_saturation_pressure", water_saturation_pressure_call, water_saturation_pressure_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
