@@ -7,7 +7,7 @@
 #ifndef VTX_AIR_QUALITY_H
 #define VTX_AIR_QUALITY_H
 
-#include <vtx/status.h>
+#include <vtx/moist_air.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -111,6 +111,39 @@ VTX_API vtx_status vtx_oil_class(double oil_content, int32_t *oil_class);
  */
 VTX_API vtx_status vtx_oil_class_limit(int32_t oil_class, double *oil_content);
 
+/* Water that compressed air of a pressure dew point carries, per volume at a reference state.
+ *
+ * model                  in   -      VTX_AIR_IDEAL or VTX_AIR_REAL
+ * line_pressure          in   Pa     1000..5e6   absolute
+ * pressure_dew_point     in   K      100..473.15   at the line's pressure; below 273.16 K the frost point, as dryers are rated
+ * reference_pressure     in   Pa     1000..5e6   absolute; 1 bar and 20 degC for ISO 8573, or the state in the line
+ * reference_temperature  in   K      100..473.15
+ * content                out  kg/m3  water vapour per volume of the moist air at the reference state
+ *
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the reference state could not hold that vapour)
+ * accuracy  REAL within 1e-3 of ASHRAE RP-1485 from -70 to +10 degC at 8 bar
+ * source    saturation and volume of moist_air.h
+ * note      tables of 6.0 g/m3 at +3 degC and the like are pure vapour at its dew point: 2.4 % less than air at 8 bar holds there
+ */
+VTX_API vtx_status vtx_water_content(int32_t model, double line_pressure, double pressure_dew_point, double reference_pressure,
+                                     double reference_temperature, double *content);
+
+/* Pressure dew point of compressed air that carries a water content.
+ *
+ * model                  in   -      VTX_AIR_IDEAL or VTX_AIR_REAL
+ * line_pressure          in   Pa     1000..5e6   absolute
+ * content                in   kg/m3  above 0, to 1000   water vapour per volume of the moist air at the reference state
+ * reference_pressure     in   Pa     1000..5e6   absolute
+ * reference_temperature  in   K      100..473.15
+ * pressure_dew_point     out  K      at the line's pressure; below 273.16 K the frost point
+ *
+ * status    OK, BAD_ARGUMENT (also where the reference state could not hold that vapour), OUT_OF_RANGE
+ * accuracy  inverse of vtx_water_content within 1e-9 K
+ * source    as vtx_water_content
+ */
+VTX_API vtx_status vtx_pressure_dew_point(int32_t model, double line_pressure, double content, double reference_pressure,
+                                          double reference_temperature, double *pressure_dew_point);
+
 /* Batch forms: rules in batch.h. Written by build-aux/generate. */
 VTX_API vtx_status vtx_water_class_batch(size_t n, const double *pressure_dew_point, ptrdiff_t pressure_dew_point_stride,
         const double *liquid_content, ptrdiff_t liquid_content_stride, int32_t *water_class,
@@ -121,6 +154,16 @@ VTX_API vtx_status vtx_particle_class_batch(size_t n, const double *fine, ptrdif
         size_t *failed);
 VTX_API vtx_status vtx_oil_class_batch(size_t n, const double *oil_content, ptrdiff_t oil_content_stride, int32_t *oil_class,
         ptrdiff_t oil_class_stride, int32_t *status, size_t *failed);
+VTX_API vtx_status vtx_water_content_batch(size_t n, int32_t model, const double *line_pressure,
+        ptrdiff_t line_pressure_stride, const double *pressure_dew_point, ptrdiff_t pressure_dew_point_stride,
+        const double *reference_pressure, ptrdiff_t reference_pressure_stride, const double *reference_temperature,
+        ptrdiff_t reference_temperature_stride, double *content, ptrdiff_t content_stride, int32_t *status,
+        size_t *failed);
+VTX_API vtx_status vtx_pressure_dew_point_batch(size_t n, int32_t model, const double *line_pressure,
+        ptrdiff_t line_pressure_stride, const double *content, ptrdiff_t content_stride,
+        const double *reference_pressure, ptrdiff_t reference_pressure_stride, const double *reference_temperature,
+        ptrdiff_t reference_temperature_stride, double *pressure_dew_point, ptrdiff_t pressure_dew_point_stride,
+        int32_t *status, size_t *failed);
 /* End of the batch forms. */
 
 #ifdef __cplusplus

@@ -1,7 +1,7 @@
-/* Purity classes of compressed air. */
+/* Purity classes of compressed air, and the water it carries per volume. */
 #include <vtx/air_quality.h>
 
-#include "../base/numeric.h"
+#include "moist_kernel.h"
 
 /* ISO 8573-1:2010, tables 1 to 3; class 1 first. */
 static const double dew_point_limit[] = { 203.15, 233.15, 253.15, 276.15, 280.15, 283.15 }; /* K, classes 1 to 6 */
@@ -115,4 +115,46 @@ vtx_status vtx_oil_class(double oil_content, int32_t *oil_class)
 vtx_status vtx_oil_class_limit(int32_t oil_class, double *oil_content)
 {
     return limit_of(oil_class, 4, oil_limit, ARRAY_LENGTH(oil_limit), 1, oil_content);
+}
+
+/* The reference state with the vapour of the line's air. */
+static vtx_status reference_of_dew_point(int32_t model, double line_pressure, double pressure_dew_point, double reference_pressure,
+                                         double reference_temperature, struct moist_mixture *reference)
+{
+    const vtx_status status = worse(moist_check(model, line_pressure, pressure_dew_point),
+                                    moist_check(model, reference_pressure, reference_temperature));
+    if (status != VTX_OK)
+        return status;
+    const double x = moist_saturation_fraction(model, line_pressure, pressure_dew_point, stable_phase(pressure_dew_point));
+    if (moist_from_humidity(model, reference_pressure, reference_temperature, VTX_VAPOUR_FRACTION, x, reference) != VTX_OK)
+        return VTX_OUT_OF_RANGE;
+    return VTX_OK;
+}
+
+vtx_status vtx_water_content(int32_t model, double line_pressure, double pressure_dew_point, double reference_pressure,
+                             double reference_temperature, double *content)
+{
+    struct moist_mixture reference;
+    const vtx_status status = worse(require(content != NULL), reference_of_dew_point(model, line_pressure, pressure_dew_point, reference_pressure,
+                                                                                     reference_temperature, &reference));
+    if (status != VTX_OK)
+        return poison(content, status);
+    *content = moist_property(model, &reference, VTX_ABSOLUTE_HUMIDITY);
+    return VTX_OK;
+}
+
+vtx_status vtx_pressure_dew_point(int32_t model, double line_pressure, double content, double reference_pressure, double reference_temperature,
+                                  double *pressure_dew_point)
+{
+    struct moist_mixture reference;
+    vtx_status status = worse(require(pressure_dew_point != NULL), moist_check(model, line_pressure, MOIST_TEMPERATURE_MAX));
+    status = worse(status, worse(moist_check(model, reference_pressure, reference_temperature), check_positive(content, 0, 1000)));
+    if (status == VTX_OK)
+        status = moist_from_humidity(model, reference_pressure, reference_temperature, VTX_ABSOLUTE_HUMIDITY, content, &reference);
+    if (status != VTX_OK)
+        return poison(pressure_dew_point, status);
+    *pressure_dew_point = moist_dew_or_frost_point(model, line_pressure, reference.vapour_fraction, PHASE_ICE);
+    if (!is_finite(*pressure_dew_point))
+        *pressure_dew_point = moist_dew_or_frost_point(model, line_pressure, reference.vapour_fraction, PHASE_LIQUID);
+    return is_finite(*pressure_dew_point) ? VTX_OK : poison(pressure_dew_point, VTX_OUT_OF_RANGE);
 }

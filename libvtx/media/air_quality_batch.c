@@ -56,3 +56,49 @@ vtx_status vtx_oil_class_batch(size_t n, const double *oil_content, ptrdiff_t oi
     const struct batch_output out[] = { { oil_class, oil_class_stride, 0 } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, oil_class_item, status, failed);
 }
+
+static vtx_status water_content_item(const struct batch *b, size_t i)
+{
+    double content;
+    const vtx_status answer = vtx_water_content(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), &content);
+    batch_put(b, 0, i, &content, sizeof content);
+    return answer;
+}
+
+vtx_status vtx_water_content_batch(size_t n, int32_t model, const double *line_pressure,
+        ptrdiff_t line_pressure_stride, const double *pressure_dew_point, ptrdiff_t pressure_dew_point_stride,
+        const double *reference_pressure, ptrdiff_t reference_pressure_stride, const double *reference_temperature,
+        ptrdiff_t reference_temperature_stride, double *content, ptrdiff_t content_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { line_pressure, line_pressure_stride },
+        { pressure_dew_point, pressure_dew_point_stride }, { reference_pressure, reference_pressure_stride },
+        { reference_temperature, reference_temperature_stride } };
+    const struct batch_output out[] = { { content, content_stride, 0 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, water_content_item, status, failed);
+}
+
+static vtx_status pressure_dew_point_item(const struct batch *b, size_t i)
+{
+    double pressure_dew_point;
+    const vtx_status answer = vtx_pressure_dew_point(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), &pressure_dew_point);
+    batch_put(b, 0, i, &pressure_dew_point, sizeof pressure_dew_point);
+    return answer;
+}
+
+vtx_status vtx_pressure_dew_point_batch(size_t n, int32_t model, const double *line_pressure,
+        ptrdiff_t line_pressure_stride, const double *content, ptrdiff_t content_stride,
+        const double *reference_pressure, ptrdiff_t reference_pressure_stride, const double *reference_temperature,
+        ptrdiff_t reference_temperature_stride, double *pressure_dew_point, ptrdiff_t pressure_dew_point_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { line_pressure, line_pressure_stride }, { content, content_stride },
+        { reference_pressure, reference_pressure_stride }, { reference_temperature, reference_temperature_stride } };
+    const struct batch_output out[] = { { pressure_dew_point, pressure_dew_point_stride, 0 } };
+    const int32_t selector[] = { model };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, pressure_dew_point_item, status,
+        failed);
+}

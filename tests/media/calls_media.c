@@ -44,6 +44,30 @@ static vtx_status oil_class_columns(size_t n, const struct call_values *v, const
         column->status, column->failed);
 }
 
+static vtx_status water_content_call(const struct call_values *v)
+{
+    return vtx_water_content(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status water_content_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_water_content_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status pressure_dew_point_call(const struct call_values *v)
+{
+    return vtx_pressure_dew_point(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status pressure_dew_point_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_pressure_dew_point_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status atmosphere_pressure_call(const struct call_values *v)
 {
     return vtx_atmosphere_pressure(v->number[0], v->out[0]);
@@ -461,6 +485,20 @@ const struct call_description calls_media[] = {
     { "vtx_oil_class", oil_class_call, oil_class_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(int32_t), "int32_t", "i", 0 } } },
+    { "vtx_water_content", water_content_call, water_content_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_pressure_dew_point", pressure_dew_point_call, pressure_dew_point_columns, 6,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_atmosphere_pressure", atmosphere_pressure_call, atmosphere_pressure_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },

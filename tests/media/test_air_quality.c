@@ -11,6 +11,8 @@ static int air_quality_row(const struct data_row *row, double *actual)
         return vtx_water_class_dew_point((int32_t)x[0], actual), 1;
     if (strcmp(row->quantity, "class_liquid") == 0)
         return vtx_water_class_liquid((int32_t)x[0], actual), 1;
+    if (strcmp(row->quantity, "content") == 0)
+        return vtx_water_content((int32_t)x[0], x[1], x[2], x[3], x[4], actual), 1;
     if (strcmp(row->quantity, "water_class") == 0)
         vtx_water_class(x[0], x[1], &number);
     else if (strcmp(row->quantity, "particle_class") == 0)
@@ -23,7 +25,7 @@ static int air_quality_row(const struct data_row *row, double *actual)
     return 1;
 }
 
-static void the_standard_s_tables_are_reproduced(void) { check_rows("air_quality.csv", air_quality_row, 32); }
+static void the_standard_s_tables_are_reproduced(void) { check_rows("air_quality.csv", air_quality_row, 45); }
 
 /* The limit of a class belongs to it; a little more belongs to the next. */
 static void every_limit_belongs_to_its_class(void)
@@ -91,9 +93,37 @@ static void what_is_no_class_is_refused(void)
     EXPECT_STATUS(vtx_water_class(40, 0, &found), VTX_OUT_OF_RANGE);
 }
 
+static void content_and_dew_point_are_inverse(void)
+{
+    struct random_state r;
+    random_seed(&r, 51);
+    for (int i = 0; i < 5000; i++) {
+        const int32_t model = i % 2 ? VTX_AIR_REAL : VTX_AIR_IDEAL;
+        const double line = random_log_uniform(&r, 2e5, 2e6), dew = random_uniform(&r, 190, 300);
+        double content, back;
+        EXPECT_OK(vtx_water_content(model, line, dew, 1e5, 293.15 + 20 * (i % 3), &content));
+        EXPECT_OK(vtx_pressure_dew_point(model, line, content, 1e5, 293.15 + 20 * (i % 3), &back));
+        EXPECT_WITHIN(back, dew, 2e-9);
+    }
+}
+
+static void water_that_the_reference_cannot_hold_is_refused(void)
+{
+    double x;
+    EXPECT_STATUS(vtx_water_content(VTX_AIR_REAL, 8e5, 340, 1e5, 293.15, &x), VTX_OUT_OF_RANGE);
+    EXPECT(isnan(x));
+    EXPECT_STATUS(vtx_pressure_dew_point(VTX_AIR_REAL, 8e5, 0.02, 1e5, 293.15, &x), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_pressure_dew_point(VTX_AIR_REAL, 8e5, 0, 1e5, 293.15, &x), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_pressure_dew_point(VTX_AIR_REAL, 8e5, 1e-300, 1e5, 293.15, &x), VTX_OUT_OF_RANGE);
+    EXPECT_STATUS(vtx_water_content(VTX_AIR_REAL, 276.15, 8e5, 1e5, 293.15, &x), VTX_OUT_OF_RANGE);
+    EXPECT(isnan(x));
+}
+
 static const struct test_case tests[] = {
     { "the standard's tables are reproduced", the_standard_s_tables_are_reproduced },
     { "every limit belongs to its class", every_limit_belongs_to_its_class },
     { "what is no class is refused", what_is_no_class_is_refused },
+    { "content and dew point are inverse", content_and_dew_point_are_inverse },
+    { "water that the reference cannot hold is refused", water_that_the_reference_cannot_hold_is_refused },
 };
 TEST_SUITE(air_quality, tests);
