@@ -35,8 +35,14 @@
 #include <vtx/drying.h>
 #include <vtx/exposure.h>
 #include <vtx/filter.h>
+#include <vtx/machining.h>
+#include <vtx/material.h>
 #include <vtx/noise.h>
+#include <vtx/part.h>
 #include <vtx/purity.h>
 #include <vtx/receiver.h>
+#include <vtx/tool.h>
+#include <vtx/touch.h>
+#include <vtx/transient.h>
 
 #endif

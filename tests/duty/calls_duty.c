@@ -5,9 +5,14 @@
 #include <vtx/drying.h>
 #include <vtx/exposure.h>
 #include <vtx/filter.h>
+#include <vtx/machining.h>
 #include <vtx/noise.h>
+#include <vtx/part.h>
 #include <vtx/purity.h>
 #include <vtx/receiver.h>
+#include <vtx/tool.h>
+#include <vtx/touch.h>
+#include <vtx/transient.h>
 
 #include "../harness/calls.h"
 
@@ -477,6 +482,165 @@ static vtx_status filter_economic_interval_columns(size_t n, const struct call_v
         column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status turning_removal_call(const struct call_values *v)
+{
+    return vtx_turning_removal(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status turning_removal_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_turning_removal_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status bar_turning_removal_call(const struct call_values *v)
+{
+    return vtx_bar_turning_removal(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status bar_turning_removal_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_bar_turning_removal_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status milling_removal_call(const struct call_values *v)
+{
+    return vtx_milling_removal(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status milling_removal_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_milling_removal_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status drilling_removal_call(const struct call_values *v)
+{
+    return vtx_drilling_removal(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status drilling_removal_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_drilling_removal_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status grinding_removal_call(const struct call_values *v)
+{
+    return vtx_grinding_removal(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status grinding_removal_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_grinding_removal_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status specific_cutting_energy_call(const struct call_values *v)
+{
+    return vtx_specific_cutting_energy(v->selector[0], v->selector[1], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status specific_cutting_energy_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_specific_cutting_energy_batch(n, v->selector[0], v->selector[1], column->in[0], column->in_stride[0],
+        column->in[1], column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cutting_power_call(const struct call_values *v)
+{
+    return vtx_cutting_power(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status cutting_power_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cutting_power_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cutting_force_call(const struct call_values *v)
+{
+    return vtx_cutting_force(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status cutting_force_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cutting_force_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status thermal_number_call(const struct call_values *v)
+{
+    return vtx_thermal_number(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status thermal_number_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_thermal_number_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status orthogonal_heat_partition_call(const struct call_values *v)
+{
+    return vtx_orthogonal_heat_partition(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status orthogonal_heat_partition_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_orthogonal_heat_partition_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status combined_heat_partition_call(const struct call_values *v)
+{
+    return vtx_combined_heat_partition(v->record[0], v->record[1], v->out[0]);
+}
+
+static vtx_status combined_heat_partition_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_combined_heat_partition_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cutting_heat_flows_call(const struct call_values *v)
+{
+    return vtx_cutting_heat_flows(v->record[0], v->number[0], v->out[0]);
+}
+
+static vtx_status cutting_heat_flows_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cutting_heat_flows_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cutting_temperature_rise_call(const struct call_values *v)
+{
+    return vtx_cutting_temperature_rise(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status cutting_temperature_rise_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cutting_temperature_rise_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status level_of_several_call(const struct call_values *v)
 {
     return vtx_level_of_several(v->number[0], v->selector[0], v->out[0]);
@@ -598,6 +762,159 @@ static vtx_status attenuation_needed_columns(size_t n, const struct call_values 
         column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status cooling_duty_call(const struct call_values *v)
+{
+    return vtx_cooling_duty(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status cooling_duty_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cooling_duty_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status biot_number_call(const struct call_values *v)
+{
+    return vtx_biot_number(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status biot_number_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_biot_number_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status time_constant_call(const struct call_values *v)
+{
+    return vtx_time_constant(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status time_constant_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_time_constant_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status settling_time_call(const struct call_values *v)
+{
+    return vtx_settling_time(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status settling_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_settling_time_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status part_temperature_call(const struct call_values *v)
+{
+    return vtx_part_temperature(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status part_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_part_temperature_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status part_cooling_time_call(const struct call_values *v)
+{
+    return vtx_part_cooling_time(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status part_cooling_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_part_cooling_time_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status part_film_coefficient_call(const struct call_values *v)
+{
+    return vtx_part_film_coefficient(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status part_film_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_part_film_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status face_temperature_call(const struct call_values *v)
+{
+    return vtx_face_temperature(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status face_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_face_temperature_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status face_film_coefficient_call(const struct call_values *v)
+{
+    return vtx_face_film_coefficient(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status face_film_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_face_film_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status radiating_part_time_call(const struct call_values *v)
+{
+    return vtx_radiating_part_time(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->number[6], v->out[0]);
+}
+
+static vtx_status radiating_part_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_radiating_part_time_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->in[6], column->in_stride[6],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status thermal_growth_call(const struct call_values *v)
+{
+    return vtx_thermal_growth(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status thermal_growth_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_thermal_growth_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status softening_margin_call(const struct call_values *v)
+{
+    return vtx_softening_margin(v->selector[0], v->number[0], v->out[0]);
+}
+
+static vtx_status softening_margin_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_softening_margin_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status water_class_to_ask_call(const struct call_values *v)
 {
     return vtx_water_class_to_ask(v->number[0], v->out[0]);
@@ -690,6 +1007,311 @@ static vtx_status leakage_from_decay_columns(size_t n, const struct call_values 
         column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
         column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
         column->status, column->failed);
+}
+
+static vtx_status fin_of_bar_call(const struct call_values *v)
+{
+    return vtx_fin_of_bar(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status fin_of_bar_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_fin_of_bar_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status tool_temperature_call(const struct call_values *v)
+{
+    return vtx_tool_temperature(v->record[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status tool_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_tool_temperature_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status tool_film_coefficient_call(const struct call_values *v)
+{
+    return vtx_tool_film_coefficient(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status tool_film_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_tool_film_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status moving_band_rise_call(const struct call_values *v)
+{
+    return vtx_moving_band_rise(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status moving_band_rise_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_moving_band_rise_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->out[1], column->out_stride[1],
+        column->status, column->failed);
+}
+
+static vtx_status standing_disc_rise_call(const struct call_values *v)
+{
+    return vtx_standing_disc_rise(v->number[0], v->number[1], v->number[2], v->out[0], v->out[1]);
+}
+
+static vtx_status standing_disc_rise_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_standing_disc_rise_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->out[1],
+        column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status moving_source_rise_call(const struct call_values *v)
+{
+    return vtx_moving_source_rise(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->out[0]);
+}
+
+static vtx_status moving_source_rise_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_moving_source_rise_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status burn_threshold_call(const struct call_values *v)
+{
+    return vtx_burn_threshold(v->selector[0], v->number[0], v->out[0], v->out[1]);
+}
+
+static vtx_status burn_threshold_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_burn_threshold_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status touch_surface_call(const struct call_values *v)
+{
+    return vtx_touch_surface(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status touch_surface_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_touch_surface_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status coldest_touchable_call(const struct call_values *v)
+{
+    return vtx_coldest_touchable(v->record[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status coldest_touchable_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_coldest_touchable_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status transient_eigenvalue_call(const struct call_values *v)
+{
+    return vtx_transient_eigenvalue(v->selector[0], v->number[0], v->out[0], v->out[1]);
+}
+
+static vtx_status transient_eigenvalue_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_transient_eigenvalue_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status transient_shares_call(const struct call_values *v)
+{
+    return vtx_transient_shares(v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status transient_shares_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_transient_shares_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status transient_fourier_call(const struct call_values *v)
+{
+    return vtx_transient_fourier(v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status transient_fourier_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_transient_fourier_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status body_temperatures_call(const struct call_values *v)
+{
+    return vtx_body_temperatures(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->number[4], v->number[5], v->number[6], v->number[7], v->out[0]);
+}
+
+static vtx_status body_temperatures_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_body_temperatures_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->in[7], column->in_stride[7], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status body_time_call(const struct call_values *v)
+{
+    return vtx_body_time(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->number[6], v->number[7], v->out[0]);
+}
+
+static vtx_status body_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_body_time_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->in[7], column->in_stride[7], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status depth_temperature_fixed_surface_call(const struct call_values *v)
+{
+    return vtx_depth_temperature_fixed_surface(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->out[0]);
+}
+
+static vtx_status depth_temperature_fixed_surface_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_depth_temperature_fixed_surface_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status penetration_depth_call(const struct call_values *v)
+{
+    return vtx_penetration_depth(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status penetration_depth_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_penetration_depth_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status depth_temperature_fixed_flux_call(const struct call_values *v)
+{
+    return vtx_depth_temperature_fixed_flux(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->out[0]);
+}
+
+static vtx_status depth_temperature_fixed_flux_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_depth_temperature_fixed_flux_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status depth_temperature_in_stream_call(const struct call_values *v)
+{
+    return vtx_depth_temperature_in_stream(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->number[6], v->out[0]);
+}
+
+static vtx_status depth_temperature_in_stream_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_depth_temperature_in_stream_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status depth_time_in_stream_call(const struct call_values *v)
+{
+    return vtx_depth_time_in_stream(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->number[6], v->out[0]);
+}
+
+static vtx_status depth_time_in_stream_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_depth_time_in_stream_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status depth_temperature_pulse_call(const struct call_values *v)
+{
+    return vtx_depth_temperature_pulse(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->out[0]);
+}
+
+static vtx_status depth_temperature_pulse_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_depth_temperature_pulse_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status thermal_diffusivity_call(const struct call_values *v)
+{
+    return vtx_thermal_diffusivity(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status thermal_diffusivity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_thermal_diffusivity_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status thermal_effusivity_call(const struct call_values *v)
+{
+    return vtx_thermal_effusivity(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status thermal_effusivity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_thermal_effusivity_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status contact_temperature_call(const struct call_values *v)
+{
+    return vtx_contact_temperature(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status contact_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_contact_temperature_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
 }
 
 const struct call_description calls_duty[] = {
@@ -885,6 +1507,74 @@ const struct call_description calls_duty[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_turning_removal", turning_removal_call, turning_removal_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_bar_turning_removal", bar_turning_removal_call, bar_turning_removal_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_milling_removal", milling_removal_call, milling_removal_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_drilling_removal", drilling_removal_call, drilling_removal_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_grinding_removal", grinding_removal_call, grinding_removal_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_specific_cutting_energy", specific_cutting_energy_call, specific_cutting_energy_columns, 5,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_cutting_energy), "vtx_cutting_energy", "ddddddii", 0 } } },
+    { "vtx_cutting_power", cutting_power_call, cutting_power_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_cutting_force", cutting_force_call, cutting_force_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_thermal_number", thermal_number_call, thermal_number_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_orthogonal_heat_partition", orthogonal_heat_partition_call, orthogonal_heat_partition_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_heat_partition), "vtx_heat_partition", "ddddddddddii", 0 } } },
+    { "vtx_combined_heat_partition", combined_heat_partition_call, combined_heat_partition_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_heat_partition), "vtx_heat_partition", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_heat_partition), "vtx_heat_partition", NULL, 0 },
+        { CALL_OUT, sizeof(vtx_heat_partition), "vtx_heat_partition", "ddddddddddii", 0 } } },
+    { "vtx_cutting_heat_flows", cutting_heat_flows_call, cutting_heat_flows_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_heat_partition), "vtx_heat_partition", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_cutting_heat), "vtx_cutting_heat", "dddddddd", 0 } } },
+    { "vtx_cutting_temperature_rise", cutting_temperature_rise_call, cutting_temperature_rise_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_level_of_several", level_of_several_call, level_of_several_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },
@@ -935,6 +1625,80 @@ const struct call_description calls_duty[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_cooling_duty", cooling_duty_call, cooling_duty_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_biot_number", biot_number_call, biot_number_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_time_constant", time_constant_call, time_constant_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_settling_time", settling_time_call, settling_time_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_part_temperature", part_temperature_call, part_temperature_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_part), "vtx_part", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_part_state), "vtx_part_state", "dddddddii", 0 } } },
+    { "vtx_part_cooling_time", part_cooling_time_call, part_cooling_time_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_part), "vtx_part", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_cooling_time), "vtx_cooling_time", "dddaii", 0 } } },
+    { "vtx_part_film_coefficient", part_film_coefficient_call, part_film_coefficient_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_part), "vtx_part", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_needed_film), "vtx_needed_film", "dddaii", 0 } } },
+    { "vtx_face_temperature", face_temperature_call, face_temperature_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_face_film_coefficient", face_film_coefficient_call, face_film_coefficient_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_radiating_part_time", radiating_part_time_call, radiating_part_time_columns, 8,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_thermal_growth", thermal_growth_call, thermal_growth_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_softening_margin", softening_margin_call, softening_margin_columns, 3,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_softening), "vtx_softening", "ddddii", 0 } } },
     { "vtx_water_class_to_ask", water_class_to_ask_call, water_class_to_ask_columns, 2,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(int32_t), "int32_t", "i", 0 } } },
@@ -973,6 +1737,165 @@ const struct call_description calls_duty[] = {
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_fin_of_bar", fin_of_bar_call, fin_of_bar_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_fin), "vtx_fin", "dddddd", 0 } } },
+    { "vtx_tool_temperature", tool_temperature_call, tool_temperature_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_tool), "vtx_tool", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_tool_temperatures), "vtx_tool_temperatures", "ddddddd", 0 } } },
+    { "vtx_tool_film_coefficient", tool_film_coefficient_call, tool_film_coefficient_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_tool), "vtx_tool", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_tool_film), "vtx_tool_film", "ddaii", 0 } } },
+    { "vtx_moving_band_rise", moving_band_rise_call, moving_band_rise_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_standing_disc_rise", standing_disc_rise_call, standing_disc_rise_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_moving_source_rise", moving_source_rise_call, moving_source_rise_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_moving_source), "vtx_moving_source", "dddddddii", 0 } } },
+    { "vtx_burn_threshold", burn_threshold_call, burn_threshold_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_touch_surface", touch_surface_call, touch_surface_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_skin), "vtx_skin", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_touch), "vtx_touch", "ddddddddiiii", 0 } } },
+    { "vtx_coldest_touchable", coldest_touchable_call, coldest_touchable_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_skin), "vtx_skin", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_transient_eigenvalue", transient_eigenvalue_call, transient_eigenvalue_columns, 4,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_transient_shares", transient_shares_call, transient_shares_columns, 5,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_transient), "vtx_transient", "dddddd", 0 } } },
+    { "vtx_transient_fourier", transient_fourier_call, transient_fourier_columns, 5,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_body_temperatures", body_temperatures_call, body_temperatures_columns, 10,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_body_state), "vtx_body_state", "dddddd", 0 } } },
+    { "vtx_body_time", body_time_call, body_time_columns, 10,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_depth_temperature_fixed_surface", depth_temperature_fixed_surface_call, depth_temperature_fixed_surface_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_penetration_depth", penetration_depth_call, penetration_depth_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_depth_temperature_fixed_flux", depth_temperature_fixed_flux_call, depth_temperature_fixed_flux_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_depth_temperature_in_stream", depth_temperature_in_stream_call, depth_temperature_in_stream_columns, 8,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_depth_time_in_stream", depth_time_in_stream_call, depth_time_in_stream_columns, 8,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_depth_temperature_pulse", depth_temperature_pulse_call, depth_temperature_pulse_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_thermal_diffusivity", thermal_diffusivity_call, thermal_diffusivity_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_thermal_effusivity", thermal_effusivity_call, thermal_effusivity_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_contact_temperature", contact_temperature_call, contact_temperature_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

@@ -8,7 +8,13 @@ extern const struct test_suite suite_dead_end;
 extern const struct test_suite suite_drying;
 extern const struct test_suite suite_exposure;
 extern const struct test_suite suite_filter;
+extern const struct test_suite suite_machining;
+extern const struct test_suite suite_material;
 extern const struct test_suite suite_noise;
+extern const struct test_suite suite_part;
+extern const struct test_suite suite_tool;
+extern const struct test_suite suite_touch;
+extern const struct test_suite suite_transient;
 
 static int make_record(const char *type, void *record)
 {
@@ -27,6 +33,20 @@ static int make_record(const char *type, void *record)
         memcpy(record, &treatment, sizeof treatment);
         return 1;
     }
+    if (strcmp(type, "vtx_part") == 0) {
+        const vtx_part part = sample_part();
+        memcpy(record, &part, sizeof part);
+        return 1;
+    }
+    if (strcmp(type, "vtx_tool") == 0) {
+        const vtx_tool tool = sample_tool();
+        memcpy(record, &tool, sizeof tool);
+        return 1;
+    }
+    if (strcmp(type, "vtx_skin") == 0)
+        return vtx_skin_init(record) == VTX_OK;
+    if (strcmp(type, "vtx_heat_partition") == 0)
+        return vtx_handbook_heat_partition(VTX_PROCESS_MILLING, record) == VTX_OK;
     return 0;
 }
 
@@ -49,7 +69,13 @@ int main(void)
         &suite_drying,
         &suite_exposure,
         &suite_filter,
+        &suite_machining,
+        &suite_material,
         &suite_noise,
+        &suite_part,
+        &suite_tool,
+        &suite_touch,
+        &suite_transient,
     };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }

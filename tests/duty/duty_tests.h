@@ -5,11 +5,18 @@
 #include <vtx/compressor.h>
 #include <vtx/drying.h>
 #include <vtx/filter.h>
+#include <vtx/machining.h>
+#include <vtx/material.h>
+#include <vtx/part.h>
+#include <vtx/tool.h>
+#include <vtx/touch.h>
 
 #include "../harness/harness.h"
 
 vtx_air_treatment sample_treatment(void);
 vtx_compressor sample_compressor(void);
 vtx_filter sample_filter(void);
+vtx_part sample_part(void);
+vtx_tool sample_tool(void);
 
 #endif
