@@ -15,13 +15,16 @@
 #include <vtx/water.h>
 
 #include <vtx/bore.h>
+#include <vtx/conductance.h>
 #include <vtx/fanno.h>
+#include <vtx/flow_coefficient.h>
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
 #include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>
 #include <vtx/standard_flow.h>
+#include <vtx/valve.h>
 
 #include <vtx/cold_fraction.h>
 #include <vtx/laws.h>

@@ -9,16 +9,6 @@ static vtx_status check_coefficient(double discharge_coefficient)
     return check_positive(discharge_coefficient, COEFFICIENT_MIN, COEFFICIENT_MAX);
 }
 
-static vtx_status check_conductance(double conductance) { return check_positive(conductance, 1e-14, 1); }
-
-/* b = 1 would choke at equal pressures. */
-static vtx_status check_critical_ratio(double critical_ratio)
-{
-    if (!is_finite(critical_ratio) || critical_ratio < 0 || critical_ratio >= 1)
-        return VTX_BAD_ARGUMENT;
-    return critical_ratio > 0.99 ? VTX_OUT_OF_RANGE : VTX_OK;
-}
-
 static vtx_status refuse_orifice(const vtx_gas *gas, double area, double discharge_coefficient, double inlet_pressure,
                                  double inlet_temperature, double outlet_pressure, double *mass_flow, int32_t *choked)
 {

@@ -77,6 +77,16 @@ static inline double orifice_inlet_pressure(const vtx_gas *gas, double flux, dou
     return outlet_pressure + outlet_pressure * orifice_rise(gas->heat_capacity_ratio, pull);
 }
 
+static inline vtx_status check_conductance(double conductance) { return check_positive(conductance, 1e-14, 1); }
+
+/* b = 1 would choke at equal pressures. */
+static inline vtx_status check_critical_ratio(double critical_ratio)
+{
+    if (!is_finite(critical_ratio) || critical_ratio < 0 || critical_ratio >= 1)
+        return VTX_BAD_ARGUMENT;
+    return critical_ratio > 0.99 ? VTX_OUT_OF_RANGE : VTX_OK;
+}
+
 /* kg/s per pascal of inlet pressure: the choked flow of ISO 6358 is this times p1. */
 static inline double conductance_slope(double conductance, double inlet_temperature)
 {

@@ -1,12 +1,15 @@
 /* Every numeric call of the flow layer in one shape. Written by build-aux/generate. */
 #include <vtx/bore.h>
+#include <vtx/conductance.h>
 #include <vtx/fanno.h>
+#include <vtx/flow_coefficient.h>
 #include <vtx/friction.h>
 #include <vtx/isentropic.h>
 #include <vtx/restriction.h>
 #include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>
 #include <vtx/standard_flow.h>
+#include <vtx/valve.h>
 
 #include "../harness/calls.h"
 
@@ -19,6 +22,98 @@ static vtx_status bore_at_least_columns(size_t n, const struct call_values *v, c
 {
     return vtx_bore_at_least_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->out[0],
         column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status component_mass_flow_call(const struct call_values *v)
+{
+    return vtx_component_mass_flow(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0], v->out[1]);
+}
+
+static vtx_status component_mass_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_component_mass_flow_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status component_conductance_call(const struct call_values *v)
+{
+    return vtx_component_conductance(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status component_conductance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_component_conductance_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status component_outlet_pressure_call(const struct call_values *v)
+{
+    return vtx_component_outlet_pressure(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0], v->out[1]);
+}
+
+static vtx_status component_outlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_component_outlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status component_inlet_pressure_call(const struct call_values *v)
+{
+    return vtx_component_inlet_pressure(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status component_inlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_component_inlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status conductance_in_series_call(const struct call_values *v)
+{
+    return vtx_conductance_in_series(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0], v->out[1],
+        v->out[2]);
+}
+
+static vtx_status conductance_in_series_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_conductance_in_series_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->out[2],
+        column->out_stride[2], column->status, column->failed);
+}
+
+static vtx_status conductance_in_parallel_call(const struct call_values *v)
+{
+    return vtx_conductance_in_parallel(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0], v->out[1]);
+}
+
+static vtx_status conductance_in_parallel_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_conductance_in_parallel_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status tube_conductance_call(const struct call_values *v)
+{
+    return vtx_tube_conductance(v->number[0], v->number[1], v->out[0], v->out[1]);
+}
+
+static vtx_status tube_conductance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_tube_conductance_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
 }
 
 static vtx_status fanno_length_call(const struct call_values *v)
@@ -138,6 +233,126 @@ static vtx_status fanno_stagnation_pressure_ratio_columns(size_t n, const struct
     (void)v;
     return vtx_fanno_stagnation_pressure_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
         column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status kv_from_cv_call(const struct call_values *v)
+{
+    return vtx_kv_from_cv(v->number[0], v->out[0]);
+}
+
+static vtx_status kv_from_cv_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_kv_from_cv_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status cv_from_kv_call(const struct call_values *v)
+{
+    return vtx_cv_from_kv(v->number[0], v->out[0]);
+}
+
+static vtx_status cv_from_kv_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cv_from_kv_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status area_from_kv_call(const struct call_values *v)
+{
+    return vtx_area_from_kv(v->number[0], v->out[0]);
+}
+
+static vtx_status area_from_kv_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_area_from_kv_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status kv_from_area_call(const struct call_values *v)
+{
+    return vtx_kv_from_area(v->number[0], v->out[0]);
+}
+
+static vtx_status kv_from_area_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_kv_from_area_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status conductance_from_area_call(const struct call_values *v)
+{
+    return vtx_conductance_from_area(v->record[0], v->number[0], v->out[0]);
+}
+
+static vtx_status conductance_from_area_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_conductance_from_area_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status area_from_conductance_call(const struct call_values *v)
+{
+    return vtx_area_from_conductance(v->record[0], v->number[0], v->out[0]);
+}
+
+static vtx_status area_from_conductance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_area_from_conductance_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status conductance_from_kv_call(const struct call_values *v)
+{
+    return vtx_conductance_from_kv(v->record[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status conductance_from_kv_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_conductance_from_kv_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status kv_from_conductance_call(const struct call_values *v)
+{
+    return vtx_kv_from_conductance(v->record[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status kv_from_conductance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_kv_from_conductance_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status loss_from_kv_call(const struct call_values *v)
+{
+    return vtx_loss_from_kv(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status loss_from_kv_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_loss_from_kv_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status kv_from_loss_call(const struct call_values *v)
+{
+    return vtx_kv_from_loss(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status kv_from_loss_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_kv_from_loss_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status reynolds_number_call(const struct call_values *v)
@@ -759,11 +974,128 @@ static vtx_status free_air_delivered_columns(size_t n, const struct call_values 
         column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status valve_critical_ratio_call(const struct call_values *v)
+{
+    return vtx_valve_critical_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status valve_critical_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_valve_critical_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status valve_mass_flow_call(const struct call_values *v)
+{
+    return vtx_valve_mass_flow(v->record[0], v->record[1], v->number[0], v->number[1], v->number[2], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status valve_mass_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_valve_mass_flow_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->out[1], column->out_stride[1],
+        column->status, column->failed);
+}
+
+static vtx_status valve_flow_coefficient_call(const struct call_values *v)
+{
+    return vtx_valve_flow_coefficient(v->record[0], v->record[1], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->out[0], v->out[1]);
+}
+
+static vtx_status valve_flow_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_valve_flow_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status valve_outlet_pressure_call(const struct call_values *v)
+{
+    return vtx_valve_outlet_pressure(v->record[0], v->record[1], v->number[0], v->number[1], v->number[2], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status valve_outlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_valve_outlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->out[1],
+        column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status valve_inlet_pressure_call(const struct call_values *v)
+{
+    return vtx_valve_inlet_pressure(v->record[0], v->record[1], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status valve_inlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_valve_inlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 const struct call_description calls_flow[] = {
     { "vtx_bore_at_least", bore_at_least_call, bore_at_least_columns, 3,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_bore), "vtx_bore", "dddii", 0 } } },
+    { "vtx_component_mass_flow", component_mass_flow_call, component_mass_flow_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_component), "vtx_component", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 1 } } },
+    { "vtx_component_conductance", component_conductance_call, component_conductance_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_component), "vtx_component", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_component_outlet_pressure", component_outlet_pressure_call, component_outlet_pressure_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_component), "vtx_component", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
+    { "vtx_component_inlet_pressure", component_inlet_pressure_call, component_inlet_pressure_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_component), "vtx_component", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_conductance_in_series", conductance_in_series_call, conductance_in_series_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_conductance_in_parallel", conductance_in_parallel_call, conductance_in_parallel_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_tube_conductance", tube_conductance_call, tube_conductance_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
     { "vtx_fanno_length", fanno_length_call, fanno_length_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -803,6 +1135,44 @@ const struct call_description calls_flow[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_fanno_stagnation_pressure_ratio", fanno_stagnation_pressure_ratio_call, fanno_stagnation_pressure_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_kv_from_cv", kv_from_cv_call, kv_from_cv_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_cv_from_kv", cv_from_kv_call, cv_from_kv_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_area_from_kv", area_from_kv_call, area_from_kv_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_kv_from_area", kv_from_area_call, kv_from_area_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_conductance_from_area", conductance_from_area_call, conductance_from_area_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_area_from_conductance", area_from_conductance_call, area_from_conductance_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_conductance_from_kv", conductance_from_kv_call, conductance_from_kv_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_kv_from_conductance", kv_from_conductance_call, kv_from_conductance_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_loss_from_kv", loss_from_kv_call, loss_from_kv_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_kv_from_loss", kv_from_loss_call, kv_from_loss_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
@@ -1076,6 +1446,42 @@ const struct call_description calls_flow[] = {
     { "vtx_free_air_delivered", free_air_delivered_call, free_air_delivered_columns, 6,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_valve_critical_ratio", valve_critical_ratio_call, valve_critical_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_valve_mass_flow", valve_mass_flow_call, valve_mass_flow_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_valve), "vtx_valve", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 1 } } },
+    { "vtx_valve_flow_coefficient", valve_flow_coefficient_call, valve_flow_coefficient_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_valve), "vtx_valve", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
+    { "vtx_valve_outlet_pressure", valve_outlet_pressure_call, valve_outlet_pressure_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_valve), "vtx_valve", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
+    { "vtx_valve_inlet_pressure", valve_inlet_pressure_call, valve_inlet_pressure_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_valve), "vtx_valve", NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

@@ -1,23 +1,32 @@
 /* The flow layer's test program. */
+#include <vtx/conductance.h>
 #include <vtx/isentropic.h>
+#include <vtx/valve.h>
 
 #include "../harness/harness.h"
 
 extern const struct call_description calls_flow[];
 extern const size_t calls_flow_count;
 extern const struct test_suite suite_bore;
+extern const struct test_suite suite_conductance;
 extern const struct test_suite suite_fanno;
+extern const struct test_suite suite_flow_coefficient;
 extern const struct test_suite suite_friction;
 extern const struct test_suite suite_isentropic;
 extern const struct test_suite suite_restriction;
 extern const struct test_suite suite_sharp_orifice;
 extern const struct test_suite suite_shock;
 extern const struct test_suite suite_standard_flow;
+extern const struct test_suite suite_valve;
 
 static int make_record(const char *type, void *record)
 {
     if (strcmp(type, "vtx_gas") == 0)
         return vtx_gas_init(record) == VTX_OK;
+    if (strcmp(type, "vtx_component") == 0)
+        return vtx_component_init(record) == VTX_OK;
+    if (strcmp(type, "vtx_valve") == 0)
+        return vtx_valve_init(record) == VTX_OK;
     return 0;
 }
 
@@ -36,13 +45,16 @@ int main(void)
     static const struct test_suite *const suites[] = {
         &suite_flow_calls,
         &suite_bore,
+        &suite_conductance,
         &suite_fanno,
+        &suite_flow_coefficient,
         &suite_friction,
         &suite_isentropic,
         &suite_restriction,
         &suite_sharp_orifice,
         &suite_shock,
         &suite_standard_flow,
+        &suite_valve,
     };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }

@@ -1,0 +1,134 @@
+/* Batch forms of valve.h. Written by build-aux/generate. */
+#include <vtx/valve.h>
+
+#include "../base/batch.h"
+
+static vtx_status valve_critical_ratio_item(const struct batch *b, size_t i)
+{
+    double ratio;
+    const vtx_status answer = vtx_valve_critical_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
+    batch_put(b, 0, i, &ratio, sizeof ratio);
+    return answer;
+}
+
+vtx_status vtx_valve_critical_ratio_batch(size_t n, const double *gamma, ptrdiff_t gamma_stride,
+        const double *pressure_ratio_factor, ptrdiff_t pressure_ratio_factor_stride, double *ratio,
+        ptrdiff_t ratio_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gamma, gamma_stride },
+        { pressure_ratio_factor, pressure_ratio_factor_stride } };
+    const struct batch_output out[] = { { ratio, ratio_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, valve_critical_ratio_item, status, failed);
+}
+
+static vtx_status valve_mass_flow_item(const struct batch *b, size_t i)
+{
+    vtx_gas gas;
+    batch_get_bytes(b, 0, i, &gas, sizeof gas);
+    vtx_valve valve;
+    batch_get_bytes(b, 1, i, &valve, sizeof valve);
+    double mass_flow;
+    int32_t choked;
+    const vtx_status answer = vtx_valve_mass_flow(&gas, &valve, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), &mass_flow, &choked);
+    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
+    batch_put(b, 1, i, &choked, sizeof choked);
+    return answer;
+}
+
+vtx_status vtx_valve_mass_flow_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride, const vtx_valve *valve,
+        ptrdiff_t valve_stride, const double *inlet_pressure, ptrdiff_t inlet_pressure_stride,
+        const double *inlet_temperature, ptrdiff_t inlet_temperature_stride, const double *outlet_pressure,
+        ptrdiff_t outlet_pressure_stride, double *mass_flow, ptrdiff_t mass_flow_stride, int32_t *choked,
+        ptrdiff_t choked_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gas, gas_stride }, { valve, valve_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { outlet_pressure, outlet_pressure_stride } };
+    const struct batch_output out[] = { { mass_flow, mass_flow_stride, 0 }, { choked, choked_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, valve_mass_flow_item, status, failed);
+}
+
+static vtx_status valve_flow_coefficient_item(const struct batch *b, size_t i)
+{
+    vtx_gas gas;
+    batch_get_bytes(b, 0, i, &gas, sizeof gas);
+    vtx_valve valve;
+    batch_get_bytes(b, 1, i, &valve, sizeof valve);
+    double flow_coefficient;
+    double attainable_mass_flow;
+    const vtx_status answer = vtx_valve_flow_coefficient(&gas, &valve, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), batch_get(b, 5, i), &flow_coefficient, &attainable_mass_flow);
+    batch_put(b, 0, i, &flow_coefficient, sizeof flow_coefficient);
+    batch_put(b, 1, i, &attainable_mass_flow, sizeof attainable_mass_flow);
+    return answer;
+}
+
+vtx_status vtx_valve_flow_coefficient_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride,
+        const vtx_valve *valve, ptrdiff_t valve_stride, const double *mass_flow, ptrdiff_t mass_flow_stride,
+        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *outlet_pressure, ptrdiff_t outlet_pressure_stride,
+        double *flow_coefficient, ptrdiff_t flow_coefficient_stride, double *attainable_mass_flow,
+        ptrdiff_t attainable_mass_flow_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gas, gas_stride }, { valve, valve_stride }, { mass_flow, mass_flow_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { outlet_pressure, outlet_pressure_stride } };
+    const struct batch_output out[] = { { flow_coefficient, flow_coefficient_stride, 0 },
+        { attainable_mass_flow, attainable_mass_flow_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, valve_flow_coefficient_item, status,
+        failed);
+}
+
+static vtx_status valve_outlet_pressure_item(const struct batch *b, size_t i)
+{
+    vtx_gas gas;
+    batch_get_bytes(b, 0, i, &gas, sizeof gas);
+    vtx_valve valve;
+    batch_get_bytes(b, 1, i, &valve, sizeof valve);
+    double outlet_pressure;
+    double attainable_mass_flow;
+    const vtx_status answer = vtx_valve_outlet_pressure(&gas, &valve, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), &outlet_pressure, &attainable_mass_flow);
+    batch_put(b, 0, i, &outlet_pressure, sizeof outlet_pressure);
+    batch_put(b, 1, i, &attainable_mass_flow, sizeof attainable_mass_flow);
+    return answer;
+}
+
+vtx_status vtx_valve_outlet_pressure_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride,
+        const vtx_valve *valve, ptrdiff_t valve_stride, const double *mass_flow, ptrdiff_t mass_flow_stride,
+        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, double *outlet_pressure, ptrdiff_t outlet_pressure_stride,
+        double *attainable_mass_flow, ptrdiff_t attainable_mass_flow_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gas, gas_stride }, { valve, valve_stride }, { mass_flow, mass_flow_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride } };
+    const struct batch_output out[] = { { outlet_pressure, outlet_pressure_stride, 0 },
+        { attainable_mass_flow, attainable_mass_flow_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, valve_outlet_pressure_item, status,
+        failed);
+}
+
+static vtx_status valve_inlet_pressure_item(const struct batch *b, size_t i)
+{
+    vtx_gas gas;
+    batch_get_bytes(b, 0, i, &gas, sizeof gas);
+    vtx_valve valve;
+    batch_get_bytes(b, 1, i, &valve, sizeof valve);
+    double inlet_pressure;
+    const vtx_status answer = vtx_valve_inlet_pressure(&gas, &valve, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), &inlet_pressure);
+    batch_put(b, 0, i, &inlet_pressure, sizeof inlet_pressure);
+    return answer;
+}
+
+vtx_status vtx_valve_inlet_pressure_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride, const vtx_valve *valve,
+        ptrdiff_t valve_stride, const double *mass_flow, ptrdiff_t mass_flow_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *outlet_pressure, ptrdiff_t outlet_pressure_stride,
+        double *inlet_pressure, ptrdiff_t inlet_pressure_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gas, gas_stride }, { valve, valve_stride }, { mass_flow, mass_flow_stride },
+        { inlet_temperature, inlet_temperature_stride }, { outlet_pressure, outlet_pressure_stride } };
+    const struct batch_output out[] = { { inlet_pressure, inlet_pressure_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, valve_inlet_pressure_item, status, failed);
+}
