@@ -125,18 +125,6 @@ VTX_API vtx_status vtx_biot_number(double film_coefficient, double length, doubl
  */
 VTX_API vtx_status vtx_time_constant(double mass, double heat_capacity, double film_coefficient, double area, double *time_constant);
 
-/* Time until a step has settled to a remainder, for a part or a thermometer of one time constant.
- *
- * time_constant  in   s   1e-9..1e12
- * step           in   K   1e-9..1e5
- * remainder      in   K   1e-9..step
- * time           out  s
- *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
- * source    first-order decay: time constant times the logarithm of step over remainder
- */
-VTX_API vtx_status vtx_settling_time(double time_constant, double step, double remainder, double *time);
-
 /* Temperature of a part after a time in an air stream, heat load included.
  *
  * part               in              as described at vtx_part
@@ -278,9 +266,6 @@ VTX_API vtx_status vtx_time_constant_batch(size_t n, const double *mass, ptrdiff
         ptrdiff_t heat_capacity_stride, const double *film_coefficient, ptrdiff_t film_coefficient_stride,
         const double *area, ptrdiff_t area_stride, double *time_constant, ptrdiff_t time_constant_stride,
         int32_t *status, size_t *failed);
-VTX_API vtx_status vtx_settling_time_batch(size_t n, const double *time_constant, ptrdiff_t time_constant_stride,
-        const double *step, ptrdiff_t step_stride, const double *remainder, ptrdiff_t remainder_stride, double *time,
-        ptrdiff_t time_stride, int32_t *status, size_t *failed);
 VTX_API vtx_status vtx_part_temperature_batch(size_t n, const vtx_part *part, ptrdiff_t part_stride,
         const double *film_coefficient, ptrdiff_t film_coefficient_stride, const double *air_temperature,
         ptrdiff_t air_temperature_stride, const double *start_temperature, ptrdiff_t start_temperature_stride,

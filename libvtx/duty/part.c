@@ -98,18 +98,6 @@ vtx_status vtx_time_constant(double mass, double heat_capacity, double film_coef
     return VTX_OK;
 }
 
-vtx_status vtx_settling_time(double time_constant, double step, double remainder, double *time)
-{
-    vtx_status status = worse(require(time != NULL), check_positive(time_constant, 1e-9, 1e12));
-    status = worse(status, worse(check_positive(step, 1e-9, 1e5), check_positive(remainder, 1e-9, 1e5)));
-    if (status == VTX_OK)
-        status = require(remainder <= step);
-    if (status != VTX_OK)
-        return poison(time, status);
-    *time = time_constant * log1p((step - remainder) / remainder);
-    return VTX_OK;
-}
-
 static void judge_biot(double biot, int32_t *lumped, int32_t *advisories)
 {
     *lumped = biot < LUMPED_BIOT;

@@ -62,24 +62,6 @@ vtx_status vtx_time_constant_batch(size_t n, const double *mass, ptrdiff_t mass_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, time_constant_item, status, failed);
 }
 
-static vtx_status settling_time_item(const struct batch *b, size_t i)
-{
-    double time;
-    const vtx_status answer = vtx_settling_time(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
-    return answer;
-}
-
-vtx_status vtx_settling_time_batch(size_t n, const double *time_constant, ptrdiff_t time_constant_stride,
-        const double *step, ptrdiff_t step_stride, const double *remainder, ptrdiff_t remainder_stride, double *time,
-        ptrdiff_t time_stride, int32_t *status, size_t *failed)
-{
-    const struct batch_input in[] = { { time_constant, time_constant_stride }, { step, step_stride },
-        { remainder, remainder_stride } };
-    const struct batch_output out[] = { { time, time_stride, 0 } };
-    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, settling_time_item, status, failed);
-}
-
 static vtx_status part_temperature_item(const struct batch *b, size_t i)
 {
     vtx_part part;

@@ -800,18 +800,6 @@ static vtx_status time_constant_columns(size_t n, const struct call_values *v, c
         column->out_stride[0], column->status, column->failed);
 }
 
-static vtx_status settling_time_call(const struct call_values *v)
-{
-    return vtx_settling_time(v->number[0], v->number[1], v->number[2], v->out[0]);
-}
-
-static vtx_status settling_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
-{
-    (void)v;
-    return vtx_settling_time_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
-        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
-}
-
 static vtx_status part_temperature_call(const struct call_values *v)
 {
     return vtx_part_temperature(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
@@ -1640,11 +1628,6 @@ const struct call_description calls_duty[] = {
     { "vtx_time_constant", time_constant_call, time_constant_columns, 5,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
-        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
-    { "vtx_settling_time", settling_time_call, settling_time_columns, 4,
-      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
