@@ -1,0 +1,62 @@
+/* Time of short calls. */
+#define _POSIX_C_SOURCE 199309L
+#include <math.h>
+#include <stdlib.h>
+#include <time.h>
+
+#include "timing.h"
+
+enum { REPEATS = 201 };
+
+static const double repeat_aim = 3e-4; /* s */
+
+static double now(void)
+{
+    struct timespec t;
+    clock_gettime(CLOCK_MONOTONIC, &t);
+    return (double)t.tv_sec + 1e-9 * (double)t.tv_nsec;
+}
+
+static double seconds(timed_loop *loop, size_t n)
+{
+    const double start = now();
+    loop(n);
+    return now() - start;
+}
+
+static int by_size(const void *a, const void *b)
+{
+    const double x = *(const double *)a, y = *(const double *)b;
+    return (x > y) - (x < y);
+}
+
+/* Items of a repeat: doubled until it takes long enough, which also warms the caches. */
+static size_t items_of_repeat(timed_loop *loop)
+{
+    size_t n = 1;
+    while (seconds(loop, n) < 0.5 * repeat_aim && n < (size_t)1 << 30)
+        n *= 2;
+    return n;
+}
+
+struct timing time_loop(timed_loop *loop)
+{
+    double time[REPEATS];
+    const size_t n = items_of_repeat(loop);
+    for (int i = 0; i < REPEATS; i++)
+        time[i] = 1e9 * seconds(loop, n) / (double)n;
+    qsort(time, REPEATS, sizeof time[0], by_size);
+    return (struct timing){ time[0], time[REPEATS / 2], time[REPEATS * 9 / 10] };
+}
+
+static volatile double exp_sink;
+
+void exp_loop(size_t n)
+{
+    double sum = 0, x = -5;
+    for (size_t i = 0; i < n; i++) {
+        sum += exp(x);
+        x = x < 5 ? x + 0.0137 : -5;
+    }
+    exp_sink = sum;
+}
