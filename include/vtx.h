@@ -8,6 +8,7 @@
 #include <vtx/units.h>
 #include <vtx/version.h>
 
+#include <vtx/air.h>
 #include <vtx/air_quality.h>
 #include <vtx/atmosphere.h>
 #include <vtx/moist_air.h>

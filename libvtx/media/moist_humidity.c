@@ -37,7 +37,7 @@ vtx_status moist_fraction_of_saturation(int32_t model, double pressure, double a
     return require(*x < 1);
 }
 
-/* The vapour's volume hardly depends on how much there is: a secant on the mole fraction from the dry end. */
+/* The gas's volume hardly depends on how much vapour there is: a fixed point on the mole fraction. */
 static vtx_status fraction_of_absolute_humidity(int32_t model, double pressure, double temperature, double value, double limit, double *x)
 {
     struct moist_mixture m;
@@ -54,7 +54,6 @@ static vtx_status fraction_of_absolute_humidity(int32_t model, double pressure, 
     for (int i = 0; i < 60; i++) {
         const double at = smaller(fraction, most);
         real_mixture(&t, pressure, 0, at, PHASE_NONE, &m);
-        /* Molar volume over molar mass of water: its slope by the fraction is small, the fixed point contracts by it. */
         const double next = value * m.gas_volume * moist_air_molar_mass * (1 - at) / water_molar_mass;
         const double change = next - fraction;
         fraction = next;
@@ -74,11 +73,12 @@ static vtx_status from_wet_bulb(int32_t model, double pressure, double temperatu
         return VTX_BAD_ARGUMENT;
     if (moist_saturation_fraction(model, pressure, wet_bulb, stable_phase(wet_bulb)) >= 1)
         return VTX_BAD_ARGUMENT;
-    const double ratio = moist_humidity_ratio_of_wet_bulb(model, pressure, temperature, wet_bulb);
-    /* Dry air's own wet bulb, within rounding. */
-    if (ratio < 0 && ratio > -1e-15)
-        return vapour_mixture(model, pressure, temperature, 0, limit, out);
-    return vapour_mixture(model, pressure, temperature, ratio < 0 ? -1 : moist_vapour_fraction(model, ratio), limit, out);
+    const double most = limit < 1 ? smaller(1.01 * moist_humidity_ratio(model, limit), MOIST_WATER_MAX) : MOIST_WATER_MAX;
+    const double ratio = moist_humidity_ratio_of_wet_bulb(model, pressure, temperature, wet_bulb, most);
+    /* Below 150 K all the vapour that air can hold lies within the rounding of the wet bulb: 3e-9 K. */
+    const double rounding = 1e-12;
+    const double x = ratio < 0 && ratio > -rounding ? 0 : ratio < 0 ? -1 : moist_vapour_fraction(model, ratio);
+    return vapour_mixture(model, pressure, temperature, x > limit && x < limit + rounding ? limit : x, limit, out);
 }
 
 vtx_status moist_from_humidity(int32_t model, double pressure, double temperature, int32_t property, double value,

@@ -120,8 +120,9 @@ double moist_dew_or_frost_point(int32_t model, double pressure, double vapour_fr
 /* Wet bulb of air that holds no condensate; NaN when none is found. Sets VTX_ADVISORY_TWO_WET_BULBS in advisories. */
 double moist_wet_bulb(int32_t model, const struct moist_mixture *air, int32_t *advisories);
 
-/* Humidity ratio of air that has a wet bulb; below zero when the air would have to be drier than dry. */
-double moist_humidity_ratio_of_wet_bulb(int32_t model, double pressure, double temperature, double wet_bulb);
+/* Humidity ratio of air that has a wet bulb; below zero when the air would have to be drier than dry, above most (the ratio at
+ * saturation over liquid) when it would have to be wetter than wet. */
+double moist_humidity_ratio_of_wet_bulb(int32_t model, double pressure, double temperature, double wet_bulb, double most);
 
 /* Mole fraction that a dew or frost point stands for. OK, BAD_ARGUMENT (at or above boiling no fraction does), OUT_OF_RANGE */
 vtx_status moist_fraction_of_saturation(int32_t model, double pressure, double point, int32_t phase, double *vapour_fraction);

@@ -38,8 +38,9 @@ void moist_limits(int32_t model, double pressure, double temperature, struct moi
         out->liquid = reference_fraction(real_saturation_fraction(&t, pressure, PHASE_LIQUID), over_liquid, pressure);
         out->ice = frozen ? reference_fraction(real_saturation_fraction(&t, pressure, PHASE_ICE), over_ice, pressure) : out->liquid;
     }
-    out->enhancement_factor = out->ice * pressure / over_ice;
-    out->advisories = model == VTX_AIR_REAL && over_ice >= pressure ? VTX_ADVISORY_ENHANCEMENT_LIMITED : 0;
+    const int limited = over_ice >= pressure;
+    out->enhancement_factor = model == VTX_AIR_IDEAL || limited ? 1 : out->ice * pressure / over_ice;
+    out->advisories = model == VTX_AIR_REAL && limited ? VTX_ADVISORY_ENHANCEMENT_LIMITED : 0;
 }
 
 double moist_saturation_temperature(int32_t model, double pressure, double vapour_fraction, int32_t phase)
@@ -55,7 +56,9 @@ double moist_dew_or_frost_point(int32_t model, double pressure, double vapour_fr
     const double high = phase == PHASE_ICE ? triple_temperature : MOIST_TEMPERATURE_MAX;
     /* What rounding may add at an end of the range. */
     const double rounding = 1e-9;
-    if (vapour_fraction <= 0)
+    /* Far beyond an end the search would only wander: no enhancement factor leaves 0.8..3. */
+    const double partial = vapour_fraction * pressure;
+    if (vapour_fraction <= 0 || partial > 3 * pure_saturation_pressure(high, phase) || partial < 0.8 * pure_saturation_pressure(low, phase))
         return quiet_nan();
     const double temperature = moist_saturation_temperature(model, pressure, vapour_fraction, phase);
     if (temperature < low - rounding || temperature > high + rounding)

@@ -1,15 +1,6 @@
 /* Real moist air: the gas, its saturation over liquid and ice, and the two together. */
 #include "moist_real.h"
 
-/* 2 sum_j y_j B_wj and 3/2 sum_jk y_j y_k C_wjk: what the gas adds to the logarithm of the water's fugacity. */
-static inline double log_fugacity(const struct virials *v, double density, double x)
-{
-    const double y = 1 - x;
-    const double second = y * v->aw.value + x * v->ww.value;
-    const double third = y * y * v->aaw.value + 2 * x * y * v->aww.value + x * x * v->www.value;
-    return density * (2 * second + 1.5 * density * third);
-}
-
 static inline double mixture_density(const struct virials *v, double q, double x)
 {
     return virial_density(q, mixed_second(v->aa.value, v->aw.value, v->ww.value, x),
@@ -55,7 +46,7 @@ struct condensate real_condensate(const struct real_temperature *t, double press
                          water_ideal_part(t->temperature, log(t->temperature)));
 }
 
-/* Slope of ln x + ln density + log_fugacity by ln x at constant pressure and temperature. */
+/* Slope of ln x + ln density + water_log_fugacity by ln x at constant pressure and temperature. */
 static double fugacity_slope(const struct virials *v, double density, double x)
 {
     const double y = 1 - x;
@@ -82,7 +73,7 @@ double real_saturation_fraction(const struct real_temperature *t, double pressur
     double x = pure / pressure;
     for (int i = 0; i < 40; i++) {
         const double density = mixture_density(v, pressure / t->rt, x);
-        const double excess = log(x * density / pure_density) + log_fugacity(v, density, x) - wanted;
+        const double excess = log(x * density / pure_density) + water_log_fugacity(v, density, x) - wanted;
         const double step = -excess / fugacity_slope(v, density, x);
         const double next = x * exp(within(step, -1, 1));
         x = next < 1 ? next : 0.5 * (1 + x);
@@ -101,7 +92,7 @@ static double enhancement(double temperature, double pressure, double x, int32_t
     const double pure_density = virial_density(pure / t.rt, v->ww.value, v->www.value);
     const double density = mixture_density(v, pressure / t.rt, x);
     const double condensed = condensate_log_fugacity(pure, pure_density, pressure, t.rt, condensed_volume(temperature, phase).value, v);
-    return pure_density * pressure / (density * pure) * exp(condensed - log_fugacity(v, density, x));
+    return pure_density * pressure / (density * pure) * exp(condensed - water_log_fugacity(v, density, x));
 }
 
 /* The temperature of a saturation pressure, which the enhancement factor lowers by a few kelvin at most and changes with slowly: a

@@ -131,8 +131,8 @@ static double ideal_wet_bulb_humidity(double pressure, double temperature, doubl
            / ideal_denominator(celsius, wet, phase);
 }
 
-/* The air's enthalpy is almost straight in its humidity ratio: a secant from the dry end. */
-static double real_wet_bulb_humidity(double pressure, double temperature, double wet_bulb, int32_t phase)
+/* The air's enthalpy is almost straight in its humidity ratio: a secant from the dry end, not beyond the ratio that the air can hold. */
+static double real_wet_bulb_humidity(double pressure, double temperature, double wet_bulb, int32_t phase, double most)
 {
     const struct real_temperature wick = real_temperature(wet_bulb), air = real_temperature(temperature);
     const double x = real_saturation_fraction(&wick, pressure, phase);
@@ -147,19 +147,24 @@ static double real_wet_bulb_humidity(double pressure, double temperature, double
         /* Already too warm when dry: no humidity ratio above zero has so low a wet bulb. */
         if (i == 0 && value > 0)
             return -value / slope;
-        if (i > 0 && ratio != before)
+        /* Closer than this the difference is rounding. */
+        if (i > 0 && fabs(ratio - before) > 1e-9)
             slope = (value - value_before) / (ratio - before);
         before = ratio;
         value_before = value;
-        ratio = larger(ratio - value / slope, 0);
-        if (fabs(ratio - before) <= 1e-14 * ratio)
+        if (ratio >= most && value < 0)
+            return 2 * most;
+        ratio = within(ratio - value / slope, 0, most);
+        if (fabs(ratio - before) <= 1e-14 * ratio + 1e-18)
             break;
     }
     return ratio;
 }
 
-double moist_humidity_ratio_of_wet_bulb(int32_t model, double pressure, double temperature, double wet_bulb)
+double moist_humidity_ratio_of_wet_bulb(int32_t model, double pressure, double temperature, double wet_bulb, double most)
 {
-    return (model == VTX_AIR_IDEAL ? ideal_wet_bulb_humidity : real_wet_bulb_humidity)(pressure, temperature, wet_bulb,
-                                                                                     stable_phase(wet_bulb));
+    const int32_t phase = stable_phase(wet_bulb);
+    if (model == VTX_AIR_IDEAL)
+        return ideal_wet_bulb_humidity(pressure, temperature, wet_bulb, phase);
+    return real_wet_bulb_humidity(pressure, temperature, wet_bulb, phase, most);
 }

@@ -161,6 +161,16 @@ static inline double virial_density(double q, double b, double c)
     return density;
 }
 
+/* ln of water's fugacity over that of ideal vapour of the same partial density: 2 sum_j y_j B_wj density and
+ * 3/2 sum_jk y_j y_k C_wjk density^2. */
+static inline double water_log_fugacity(const struct virials *v, double density, double x)
+{
+    const double y = 1 - x;
+    const double second = y * v->aw.value + x * v->ww.value;
+    const double third = y * y * v->aaw.value + 2 * x * y * v->aww.value + x * x * v->www.value;
+    return density * (2 * second + 1.5 * density * third);
+}
+
 /* Ideal-gas parts of one component: J/mol, J/(mol K) at the standard atmosphere's pressure, J/(mol K). */
 struct ideal_part {
     double enthalpy;

@@ -1,4 +1,5 @@
 /* Every numeric call of the media layer in one shape. Written by build-aux/generate. */
+#include <vtx/air.h>
 #include <vtx/air_quality.h>
 #include <vtx/atmosphere.h>
 #include <vtx/moist_air.h>
@@ -6,6 +7,150 @@
 #include <vtx/water.h>
 
 #include "../harness/calls.h"
+
+static vtx_status dry_air_at_call(const struct call_values *v)
+{
+    return vtx_dry_air_at(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status dry_air_at_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_dry_air_at_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_compressibility_call(const struct call_values *v)
+{
+    return vtx_air_compressibility(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_compressibility_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_compressibility_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_density_call(const struct call_values *v)
+{
+    return vtx_air_density(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_density_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_density_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_enthalpy_call(const struct call_values *v)
+{
+    return vtx_air_enthalpy(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_enthalpy_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_enthalpy_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_entropy_call(const struct call_values *v)
+{
+    return vtx_air_entropy(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_entropy_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_entropy_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_heat_capacity_call(const struct call_values *v)
+{
+    return vtx_air_heat_capacity(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_heat_capacity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_heat_capacity_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_heat_capacity_ratio_call(const struct call_values *v)
+{
+    return vtx_air_heat_capacity_ratio(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_heat_capacity_ratio_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_heat_capacity_ratio_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_sound_speed_call(const struct call_values *v)
+{
+    return vtx_air_sound_speed(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_sound_speed_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_sound_speed_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_joule_thomson_call(const struct call_values *v)
+{
+    return vtx_air_joule_thomson(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_joule_thomson_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_joule_thomson_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_viscosity_call(const struct call_values *v)
+{
+    return vtx_air_viscosity(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_viscosity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_viscosity_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_conductivity_call(const struct call_values *v)
+{
+    return vtx_air_conductivity(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_conductivity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_conductivity_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status air_critical_flow_factor_call(const struct call_values *v)
+{
+    return vtx_air_critical_flow_factor(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status air_critical_flow_factor_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_air_critical_flow_factor_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status water_class_call(const struct call_values *v)
 {
@@ -472,6 +617,54 @@ static vtx_status ice_enthalpy_columns(size_t n, const struct call_values *v, co
 }
 
 const struct call_description calls_media[] = {
+    { "vtx_dry_air_at", dry_air_at_call, dry_air_at_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_dry_air), "vtx_dry_air", "ddddddddddddddii", 0 } } },
+    { "vtx_air_compressibility", air_compressibility_call, air_compressibility_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_density", air_density_call, air_density_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_enthalpy", air_enthalpy_call, air_enthalpy_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_entropy", air_entropy_call, air_entropy_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_heat_capacity", air_heat_capacity_call, air_heat_capacity_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_heat_capacity_ratio", air_heat_capacity_ratio_call, air_heat_capacity_ratio_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_sound_speed", air_sound_speed_call, air_sound_speed_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_joule_thomson", air_joule_thomson_call, air_joule_thomson_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_viscosity", air_viscosity_call, air_viscosity_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_conductivity", air_conductivity_call, air_conductivity_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_air_critical_flow_factor", air_critical_flow_factor_call, air_critical_flow_factor_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_water_class", water_class_call, water_class_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
