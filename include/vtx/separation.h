@@ -76,7 +76,7 @@ typedef struct vtx_streams {
     double cold_temperature;         /* K    cold outlet */
     double cold_temperature_low;     /* K    with efficiency_high */
     double cold_temperature_high;    /* K    with efficiency_low */
-    double hot_temperature;          /* K    hot outlet; its limit when no air leaves there */
+    double hot_temperature;          /* K    hot outlet; the limit of its curve when no air leaves there */
     double hot_temperature_low;      /* K    with efficiency_low */
     double hot_temperature_high;     /* K    with efficiency_high */
     double cold_fraction;            /* -    as given */
@@ -91,37 +91,46 @@ typedef struct vtx_streams {
     double condensed_low;            /* kg/kg lowest over the band */
     double condensed_high;           /* kg/kg highest over the band */
     double frozen_share;             /* -    ice over condensed, 0 when nothing is */
+    double hot_condensed;            /* kg/kg water or ice per kg dry air in the hot stream: above 0 for a feed that brings mist only */
+    double hot_frozen_share;         /* -    ice over hot_condensed, 0 when nothing is */
     int32_t advisories;              /* bits of enum vtx_advisory, of the typical case and of the band */
     int32_t condensed_phase;         /* 0 none, 1 liquid, 2 ice, 3 both */
 } vtx_streams;
 
 /* Cold and hot stream at a cold fraction.
  *
- * With s = 1 - ((mu - m) / (1 - m))^2, m the coldest fraction: the cold stream gives the hot one the share
- * (efficiency times s) of the isentropic enthalpy drop, so Tc = T0 - efficiency s T0 (1 - (pc/p0)^k) for the perfect gas.
- * The first law gives the hot stream. s is 0 at mu = 1, where only the throttle remains. An efficiency of at most 1 keeps
- * the second law; what a pressure exponent would lift above 1 is held there, with an advisory.
+ * With s = 1 - ((mu - m) / (1 - m))^2, m the coldest fraction, the cold stream gives up the share (efficiency times s) of the
+ * isentropic drop of enthalpy to the cold pressure, and the hot stream receives it. s is 0 at mu = 1, where only the throttle
+ * remains. For the perfect gas: Tc = T0 - efficiency s T0 (1 - (pc/p0)^k), Th = T0 + efficiency mu s/(1 - mu) T0 (1 - (pc/p0)^k).
+ * An efficiency of at most 1 keeps the second law whatever the pressures; what a pressure exponent would lift above 1 is held
+ * there. In real air the full Joule-Thomson drop comes on top of that share; it is counted once, so that efficiency 1 is the
+ * isentropic expansion and no more. Real feed: work is given by the gas, all water vapour; then water condenses or freezes in
+ * equilibrium and warms the cold stream by its latent heat. Condensate stays in its stream; a feed with mist is taken to split
+ * evenly.
  *
  * tube               in   -
  * model              in   -     enum vtx_air_model
- * inlet_pressure     in   Pa    1e4..1e7 IDEAL, 1e4..2e6 REAL; at the tube inlet, after hose losses
+ * inlet_pressure     in   Pa    1e4..1e7 IDEAL, 1e4..5e6 REAL; at the tube inlet, after hose losses
  * inlet_temperature  in   K     200..400
- * humidity_ratio     in   -     0..0.2   kg water per kg dry air in the feed; without effect for IDEAL
- * cold_pressure      in   Pa    1e3..inlet pressure IDEAL, 1e4..inlet pressure REAL; above it BAD_ARGUMENT
- * hot_pressure       in   Pa    as cold_pressure
+ * humidity_ratio     in   -     0..0.2   kg water per kg dry air in the feed, mist included; without effect for IDEAL
+ * cold_pressure      in   Pa    1e3..inlet pressure; above it BAD_ARGUMENT
+ * hot_pressure       in   Pa    1e3..inlet pressure; above it BAD_ARGUMENT
  * cold_fraction      in   -     0..1
  * streams            out  -
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
- * accuracy  first law to 1e-10 of cp T0, entropy generation never below -1e-7 J/(kg K) on random states over the whole
- *           range; as a prediction of an unknown tube 8 K root mean square in the cold drop
- * advisory  UNCALIBRATED, EXTRAPOLATED (cold fraction below 0.1 or above 0.9; for an uncalibrated tube also a pressure
- *           ratio outside 2..8.5), SECOND_LAW_LIMITED, FIELD_UNAVAILABLE (isentropic_efficiency)
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (REAL also when an isentropic expansion would end near where air itself condenses:
+ *           below 100 K up to 0.4 MPa, more above), NOT_CONVERGED (never seen)
+ * accuracy  first law to 1e-10 of cp T0, entropy generation never below -1e-7 J/(kg K), on random states over the whole range;
+ *           as a prediction of an unknown tube 8 K root mean square in the cold drop
+ * advisory  UNCALIBRATED; EXTRAPOLATED (cold fraction below 0.1 or above 0.9; for an uncalibrated tube also a pressure ratio
+ *           outside 2..8.5; for REAL also a state outside 173.15..373.15 K or 0.01..2 MPa; a hot outlet above 473.15 K keeps the
+ *           heat capacity it has there); SECOND_LAW_LIMITED; CONDENSING, FREEZING (anywhere in the band);
+ *           STATIC_FREEZING; FIELD_UNAVAILABLE (isentropic_efficiency)
  * note      IDEAL is the perfect gas of cp 1006 and R 287.05 J/(kg K), no Joule-Thomson drop, no condensation
- * caution   outlets can be cold or hot enough to hurt skin, and frost can block the cold end: ask vtx_tube_for_question
- *           with VTX_QUESTION_FREEZING before trusting a limit
- * source    shape and height: derived and fitted for this library; similarity of dimensionless cold drop in the cold
- *           fraction alone after Stephan et al. 1984 (second hand)
+ * caution   outlets can be cold or hot enough to hurt skin, and frost can block the cold end, which this does not model: ask
+ *           vtx_tube_for_question with VTX_QUESTION_FREEZING before trusting a limit
+ * source    shape and height: derived and fitted for this library; similarity of the dimensionless cold drop in the cold
+ *           fraction alone after Stephan et al. 1984 (second hand); states of moist_air.h
  */
 VTX_API vtx_status vtx_tube_separate(const vtx_tube *tube, int32_t model, double inlet_pressure, double inlet_temperature,
                                      double humidity_ratio, double cold_pressure, double hot_pressure, double cold_fraction,

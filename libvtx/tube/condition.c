@@ -152,7 +152,7 @@ vtx_status vtx_inlet_pressure_for_temperature(const vtx_tube *tube, int32_t mode
                                     check_outlet(model, largest_pressure, cold_pressure)));
     if (status != VTX_OK)
         return POISON_STRUCT(setting, vtx_condition_setting, advisories, status);
-    const double low = larger(log(inlet_pressure_min(model) / cold_pressure), 0);
+    const double low = larger(log(inlet_pressure_min / cold_pressure), 0);
     return solve_condition(&c, low, log(largest_pressure / cold_pressure), setting);
 }
 
@@ -166,7 +166,7 @@ vtx_status vtx_cold_pressure_for_temperature(const vtx_tube *tube, int32_t model
                               check_feed(model, inlet_pressure, inlet_temperature, humidity_ratio));
     if (status != VTX_OK)
         return POISON_STRUCT(setting, vtx_condition_setting, advisories, status);
-    return solve_condition(&c, 0, log(inlet_pressure / outlet_pressure_min(model)), setting);
+    return solve_condition(&c, 0, log(inlet_pressure / outlet_pressure_min), setting);
 }
 
 vtx_status vtx_inlet_temperature_for_temperature(const vtx_tube *tube, int32_t model, double inlet_pressure,

@@ -52,6 +52,17 @@ static inline double leak_remainder(double leak, double share)
     return leak == 0 ? 1 : leak > 700 * share ? 0 : exp(-leak / share);
 }
 
+/* The ranges of the parameters in one sweep, for calls that count nanoseconds; check_tube says what is wrong. */
+static inline int is_ordinary_tube(const vtx_tube *t)
+{
+    return t->efficiency_low > 0 && t->efficiency_low <= t->peak_efficiency && t->peak_efficiency <= t->efficiency_high &&
+           t->efficiency_high <= 1 && t->coldest_fraction > 0 && t->coldest_fraction < 0.5 && t->pressure_exponent >= -1 &&
+           t->pressure_exponent <= 1 && t->reference_ratio >= 1 && t->reference_ratio <= 100 && t->cold_leak >= 0 &&
+           t->cold_leak <= 10 && t->hot_leak >= 0 && t->hot_leak <= 10 && t->ambient_temperature >= 150 &&
+           t->ambient_temperature <= 400 && t->reserved[0] == 0 && t->reserved[1] == 0 && t->reserved[2] == 0 &&
+           t->reserved[3] == 0 && t->spare == 0 && (t->basis == VTX_TUBE_UNCALIBRATED || t->basis == VTX_TUBE_CALIBRATED);
+}
+
 vtx_status check_tube(const vtx_tube *tube);
 
 #endif

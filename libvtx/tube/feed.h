@@ -2,28 +2,28 @@
 #ifndef VTX_TUBE_FEED_H
 #define VTX_TUBE_FEED_H
 
-#include "curve.h"
+#include <vtx/moist_air.h>
 
-enum { AIR_IDEAL = 1 };
+#include "curve.h"
 
 static const double inlet_temperature_min = 200, inlet_temperature_max = 400;
 static const double humidity_ratio_max = 0.2;
 
-static inline double inlet_pressure_min(int32_t model) { (void)model; return 1e4; }
-static inline double inlet_pressure_max(int32_t model) { (void)model; return 1e7; }
-static inline double outlet_pressure_min(int32_t model) { (void)model; return 1e3; }
+static const double inlet_pressure_min = 1e4, outlet_pressure_min = 1e3;
+
+static inline double inlet_pressure_max(int32_t model) { return model == VTX_AIR_REAL ? 5e6 : 1e7; }
 
 static inline vtx_status check_feed(int32_t model, double inlet_pressure, double inlet_temperature, double humidity_ratio)
 {
-    return worse(worse(require(model == AIR_IDEAL),
-                       check_positive(inlet_pressure, inlet_pressure_min(model), inlet_pressure_max(model))),
+    return worse(worse(require(model == VTX_AIR_IDEAL || model == VTX_AIR_REAL),
+                       check_positive(inlet_pressure, inlet_pressure_min, inlet_pressure_max(model))),
                  worse(check_positive(inlet_temperature, inlet_temperature_min, inlet_temperature_max),
                        check_amount(humidity_ratio, humidity_ratio_max)));
 }
 
 static inline vtx_status check_outlet(int32_t model, double inlet_pressure, double outlet_pressure)
 {
-    return worse(check_positive(outlet_pressure, outlet_pressure_min(model), inlet_pressure_max(model)),
+    return worse(check_positive(outlet_pressure, outlet_pressure_min, inlet_pressure_max(model)),
                  require(outlet_pressure <= inlet_pressure));
 }
 

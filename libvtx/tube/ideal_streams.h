@@ -24,6 +24,15 @@ static inline double ideal_hot(const struct ideal_case *c, double efficiency)
     return c->hot_remainder == 1 ? t : c->ambient_temperature + (t - c->ambient_temperature) * c->hot_remainder;
 }
 
+/* What heat leaks move: temperatures are there already, the surroundings' entropy is not. */
+static inline void add_ideal_leaks(const struct ideal_case *c, double efficiency, vtx_streams *out)
+{
+    const double cp = perfect_air_heat_capacity, mu = out->cold_fraction;
+    out->heat_gain = mu * cp * (out->cold_temperature - (c->inlet_temperature - efficiency * c->cold_shape * c->drop));
+    out->heat_loss = (1 - mu) * cp * (c->inlet_temperature + efficiency * c->hot_shape * c->drop - out->hot_temperature);
+    out->entropy_generation += (out->heat_loss - out->heat_gain) / c->ambient_temperature;
+}
+
 static inline void separate_ideal(const vtx_tube *tube, double inlet_pressure, double inlet_temperature, double cold_pressure,
                                   double hot_pressure, double cold_fraction, vtx_streams *out)
 {
@@ -32,27 +41,28 @@ static inline void separate_ideal(const vtx_tube *tube, double inlet_pressure, d
     const double log_hot = hot_pressure == cold_pressure ? log_cold : log_pressure_ratio(inlet_pressure, hot_pressure);
     const double gain = efficiency_gain(tube, log_cold);
     const double efficiency = smaller(gain * tube->peak_efficiency, 1);
-    const struct ideal_case c = { inlet_temperature, -inlet_temperature * expm1(-air_constant / cp * log_cold),
+    const double weak = smaller(gain * tube->efficiency_low, 1), strong = smaller(gain * tube->efficiency_high, 1);
+    const struct ideal_case c = { inlet_temperature, inlet_temperature * decay(air_constant / cp * log_cold),
                                   cold_shape(tube->coldest_fraction, mu), hot_shape(tube->coldest_fraction, mu),
                                   leak_remainder(tube->cold_leak, mu), leak_remainder(tube->hot_leak, 1 - mu),
                                   tube->ambient_temperature };
     out->cold_temperature = ideal_cold(&c, efficiency);
     out->hot_temperature = ideal_hot(&c, efficiency);
-    out->cold_temperature_low = ideal_cold(&c, smaller(gain * tube->efficiency_high, 1));
-    out->hot_temperature_high = ideal_hot(&c, smaller(gain * tube->efficiency_high, 1));
-    out->cold_temperature_high = ideal_cold(&c, smaller(gain * tube->efficiency_low, 1));
-    out->hot_temperature_low = ideal_hot(&c, smaller(gain * tube->efficiency_low, 1));
+    out->cold_temperature_low = ideal_cold(&c, strong);
+    out->hot_temperature_high = ideal_hot(&c, strong);
+    out->cold_temperature_high = ideal_cold(&c, weak);
+    out->hot_temperature_low = ideal_hot(&c, weak);
     out->cold_fraction = mu;
-    out->heat_gain = mu * cp * (out->cold_temperature - (inlet_temperature - efficiency * c.cold_shape * c.drop));
-    out->heat_loss = (1 - mu) * cp * (inlet_temperature + efficiency * c.hot_shape * c.drop - out->hot_temperature);
+    out->heat_gain = out->heat_loss = 0;
     out->entropy_generation = mu * (cp * log(out->cold_temperature / inlet_temperature) + air_constant * log_cold) +
-                              (1 - mu) * (cp * log(out->hot_temperature / inlet_temperature) + air_constant * log_hot) +
-                              (out->heat_loss - out->heat_gain) / tube->ambient_temperature;
+                              (1 - mu) * (cp * log(out->hot_temperature / inlet_temperature) + air_constant * log_hot);
+    if (c.cold_remainder != 1 || c.hot_remainder != 1)
+        add_ideal_leaks(&c, efficiency, out);
     out->isentropic_efficiency = c.drop > 0 ? (inlet_temperature - out->cold_temperature) / c.drop : quiet_nan();
     out->isentropic_temperature = inlet_temperature - c.drop;
     out->throttle_temperature = inlet_temperature;
     out->joule_thomson_drop = 0;
-    out->condensed = out->condensed_low = out->condensed_high = out->frozen_share = 0;
+    out->condensed = out->condensed_low = out->condensed_high = out->frozen_share = out->hot_condensed = out->hot_frozen_share = 0;
     out->advisories = curve_advisories(tube, log_cold, mu) | (c.drop > 0 ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE) |
                       (gain * tube->efficiency_high > 1 ? VTX_ADVISORY_SECOND_LAW_LIMITED : 0);
     out->condensed_phase = 0;

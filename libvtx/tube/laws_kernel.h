@@ -11,6 +11,9 @@ static inline double log_pressure_ratio(double inlet_pressure, double outlet_pre
                                                 : log(inlet_pressure / outlet_pressure);
 }
 
+/* 1 - e^-x for x >= 0; expm1 costs two and a half times as much as exp and is needed for small x only. */
+static inline double decay(double x) { return x > 0.125 ? 1 - exp(-x) : -expm1(-x); }
+
 static inline double entropy_change(double heat_capacity, double specific_constant, double inlet_pressure, double inlet_temperature,
                                     double pressure, double temperature)
 {

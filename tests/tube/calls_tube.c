@@ -772,7 +772,7 @@ const struct call_description calls_tube[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
-        { CALL_OUT, sizeof(vtx_streams), "vtx_streams", "ddddddddddddddddddii", 0 } } },
+        { CALL_OUT, sizeof(vtx_streams), "vtx_streams", "ddddddddddddddddddddii", 0 } } },
     { "vtx_cold_fraction_for_temperature", cold_fraction_for_temperature_call, cold_fraction_for_temperature_columns, 9,
       { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },

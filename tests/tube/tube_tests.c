@@ -7,7 +7,7 @@
 
 extern const struct call_description calls_tube[];
 extern const size_t calls_tube_count;
-extern const struct test_suite suite_laws, suite_separation, suite_setting, suite_cold_fraction;
+extern const struct test_suite suite_laws, suite_separation, suite_real_separation, suite_setting, suite_cold_fraction;
 extern const struct test_suite suite_thermometry;
 
 static int make_record(const char *type, void *record)
@@ -46,7 +46,8 @@ TEST_SUITE(tube_calls, tests);
 
 int main(void)
 {
-    static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation, &suite_setting, &suite_cold_fraction,
+    static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation,
+                                                       &suite_real_separation, &suite_setting, &suite_cold_fraction,
                                                        &suite_thermometry };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }

@@ -1,0 +1,27 @@
+/* Real moist air on its way through the tube: what it can give, and the streams that have an enthalpy. Internal.
+ *
+ * The work that the cold stream can give is that of its gas, all water kept as vapour: condensation happens after the separation
+ * and warms the stream by its latent heat. No accepted efficiency then breaks the second law: the gas alone would stay at or above
+ * its isentropic state, and equilibrium at the same enthalpy only adds entropy. */
+#ifndef VTX_TUBE_REAL_FEED_H
+#define VTX_TUBE_REAL_FEED_H
+
+#include "isobar.h"
+
+struct real_feed {
+    struct moist_mixture inlet;
+    double cold_pressure;
+    struct knot isentropic; /* the inlet's gas at the cold pressure */
+    double work;            /* J/kg dry air, isentropic drop of the gas's enthalpy */
+};
+
+/* OK, OUT_OF_RANGE, NOT_CONVERGED */
+vtx_status real_feed_at(double inlet_pressure, double inlet_temperature, double humidity_ratio, struct real_feed *feed);
+vtx_status real_feed_expand(double cold_pressure, struct real_feed *feed);
+
+/* Equilibrium at a temperature or of an enthalpy. Above the media layer's range, where only hot outlets get, the heat capacity is
+ * held: 473.15 K, 1 % off at 570 K. OK, OUT_OF_RANGE, NOT_CONVERGED */
+vtx_status real_stream_at(double pressure, double temperature, double total_water, struct moist_mixture *out);
+vtx_status real_stream_of(double pressure, double total_water, double enthalpy, double start, struct moist_mixture *out);
+
+#endif

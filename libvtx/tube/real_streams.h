@@ -1,0 +1,11 @@
+/* Separation of real moist air, unchecked. Internal. */
+#ifndef VTX_TUBE_REAL_STREAMS_H
+#define VTX_TUBE_REAL_STREAMS_H
+
+#include "feed.h"
+
+/* OK, OUT_OF_RANGE, NOT_CONVERGED */
+vtx_status separate_real(const vtx_tube *tube, double inlet_pressure, double inlet_temperature, double humidity_ratio,
+                         double cold_pressure, double hot_pressure, double cold_fraction, vtx_streams *out);
+
+#endif
