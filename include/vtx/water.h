@@ -126,6 +126,39 @@ VTX_API vtx_status vtx_ice_density(double pressure, double temperature, double *
  */
 VTX_API vtx_status vtx_ice_enthalpy(double pressure, double temperature, double *enthalpy);
 
+/* Heat of vaporisation of water at saturation.
+ *
+ * temperature  in   K     253.15..473.15   below 273.16 K supercooled, extrapolated
+ * enthalpy     out  J/kg
+ *
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
+ * accuracy  40 J/kg of IAPWS-95 from 0 to 100 degC, 370 J/kg to 200 degC
+ * source    vapour: virial equation, second and third coefficient of IAPWS-95; liquid: vtx_water_enthalpy
+ */
+VTX_API vtx_status vtx_water_vaporisation_enthalpy(double temperature, double *enthalpy);
+
+/* Heat of sublimation of ice at saturation. At 273.16 K it is the heat of vaporisation plus the heat of fusion.
+ *
+ * temperature  in   K     100..273.16
+ * enthalpy     out  J/kg
+ *
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
+ * accuracy  75 J/kg of IAPWS-95 with IAPWS R10-06
+ * source    vapour: virial equation, second and third coefficient of IAPWS-95; ice: vtx_ice_enthalpy
+ */
+VTX_API vtx_status vtx_ice_sublimation_enthalpy(double temperature, double *enthalpy);
+
+/* Heat of fusion of ice into (below 273.16 K supercooled) water of the same temperature.
+ *
+ * temperature  in   K     253.15..273.16
+ * enthalpy     out  J/kg
+ *
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
+ * accuracy  1 J/kg of IAPWS-95 with IAPWS R10-06 at 273.16 K; that of vtx_water_enthalpy below
+ * source    vtx_water_enthalpy and vtx_ice_enthalpy
+ */
+VTX_API vtx_status vtx_ice_fusion_enthalpy(double temperature, double *enthalpy);
+
 /* Batch forms: rules in batch.h. Written by build-aux/generate. */
 VTX_API vtx_status vtx_water_saturation_pressure_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
         double *pressure, ptrdiff_t pressure_stride, int32_t *status, size_t *failed);
@@ -149,6 +182,12 @@ VTX_API vtx_status vtx_ice_density_batch(size_t n, const double *pressure, ptrdi
 VTX_API vtx_status vtx_ice_enthalpy_batch(size_t n, const double *pressure, ptrdiff_t pressure_stride,
         const double *temperature, ptrdiff_t temperature_stride, double *enthalpy, ptrdiff_t enthalpy_stride,
         int32_t *status, size_t *failed);
+VTX_API vtx_status vtx_water_vaporisation_enthalpy_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *enthalpy, ptrdiff_t enthalpy_stride, int32_t *status, size_t *failed);
+VTX_API vtx_status vtx_ice_sublimation_enthalpy_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *enthalpy, ptrdiff_t enthalpy_stride, int32_t *status, size_t *failed);
+VTX_API vtx_status vtx_ice_fusion_enthalpy_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *enthalpy, ptrdiff_t enthalpy_stride, int32_t *status, size_t *failed);
 /* End of the batch forms. */
 
 #ifdef __cplusplus

@@ -1,6 +1,7 @@
 /* Ice: sublimation, and the Gibbs equation of state of ice Ih. */
 #include <vtx/water.h>
 
+#include "caloric_kernel.h"
 #include "water_kernel.h"
 
 #define ICE_PRESSURE_MIN 1e-6
@@ -66,7 +67,7 @@ static inline struct complex_number bracket(struct complex_number t, double thet
 
 static inline double reduced_pressure(double pressure) { return (pressure - standard_atmosphere) / triple_pressure; }
 
-static inline double ice_enthalpy(double pressure, double temperature)
+double ice_enthalpy(double pressure, double temperature)
 {
     const double theta = temperature / triple_temperature;
     const double x = reduced_pressure(pressure);

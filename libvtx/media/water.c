@@ -1,13 +1,11 @@
 /* Liquid water at saturation. */
 #include <vtx/water.h>
 
+#include "caloric_kernel.h"
 #include "water_kernel.h"
 
-/* Below it the equation of the liquid's density bends away from any measurement. */
-#define LIQUID_DENSITY_TEMPERATURE_MIN 253.15
-
 /* IAPWS SR1-86(1992), equation 2. */
-static inline double liquid_density(double temperature)
+double water_density(double temperature)
 {
     static const double b[6] = { 1.99274064, 1.09965342, -0.510839303, -1.75493479, -45.5170352, -6.74694450e5 };
     static const double thirds[6] = { 1, 2, 5, 16, 43, 110 };
@@ -20,13 +18,13 @@ static inline double liquid_density(double temperature)
 
 /* IAPWS SR1-86(1992), equations 4 and 6: h' = alpha + T/rho' dp/dT, coefficients from memory, found within 3 J/kg of
  * IAPWS-95 up to 373 K. */
-static inline double liquid_enthalpy(double temperature)
+double water_enthalpy(double temperature)
 {
     const double theta = temperature / WATER_TEMPERATURE_MAX;
     const double fourth = square(square(theta));
     const double alpha = -1135.905627715 - 5.65134998e-8 * pow(theta, -19) + 2690.66631 * theta
                          + 127.287297 * fourth * sqrt(theta) - 135.003439 * fourth * theta + 0.981825814 * pow(theta, 54.5);
-    return 1000 * alpha + temperature / liquid_density(temperature) * liquid_saturation(temperature).slope;
+    return 1000 * alpha + temperature / water_density(temperature) * liquid_saturation(temperature).slope;
 }
 
 static vtx_status check_temperature(double temperature, double lowest)
@@ -67,7 +65,7 @@ vtx_status vtx_water_density(double temperature, double *density)
     const vtx_status status = worse(require(density != NULL), check_temperature(temperature, LIQUID_DENSITY_TEMPERATURE_MIN));
     if (status != VTX_OK)
         return poison(density, status);
-    *density = liquid_density(temperature);
+    *density = water_density(temperature);
     return VTX_OK;
 }
 
@@ -76,6 +74,6 @@ vtx_status vtx_water_enthalpy(double temperature, double *enthalpy)
     const vtx_status status = worse(require(enthalpy != NULL), check_temperature(temperature, LIQUID_DENSITY_TEMPERATURE_MIN));
     if (status != VTX_OK)
         return poison(enthalpy, status);
-    *enthalpy = liquid_enthalpy(temperature);
+    *enthalpy = water_enthalpy(temperature);
     return VTX_OK;
 }

@@ -170,3 +170,53 @@ vtx_status vtx_ice_enthalpy_batch(size_t n, const double *pressure, ptrdiff_t pr
     const struct batch_output out[] = { { enthalpy, enthalpy_stride, 0 } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_enthalpy_item, status, failed);
 }
+
+static vtx_status water_vaporisation_enthalpy_item(const struct batch *b, size_t i)
+{
+    double enthalpy;
+    const vtx_status answer = vtx_water_vaporisation_enthalpy(batch_get(b, 0, i), &enthalpy);
+    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    return answer;
+}
+
+vtx_status vtx_water_vaporisation_enthalpy_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *enthalpy, ptrdiff_t enthalpy_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { temperature, temperature_stride } };
+    const struct batch_output out[] = { { enthalpy, enthalpy_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_vaporisation_enthalpy_item, status,
+        failed);
+}
+
+static vtx_status ice_sublimation_enthalpy_item(const struct batch *b, size_t i)
+{
+    double enthalpy;
+    const vtx_status answer = vtx_ice_sublimation_enthalpy(batch_get(b, 0, i), &enthalpy);
+    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    return answer;
+}
+
+vtx_status vtx_ice_sublimation_enthalpy_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *enthalpy, ptrdiff_t enthalpy_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { temperature, temperature_stride } };
+    const struct batch_output out[] = { { enthalpy, enthalpy_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_sublimation_enthalpy_item, status,
+        failed);
+}
+
+static vtx_status ice_fusion_enthalpy_item(const struct batch *b, size_t i)
+{
+    double enthalpy;
+    const vtx_status answer = vtx_ice_fusion_enthalpy(batch_get(b, 0, i), &enthalpy);
+    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    return answer;
+}
+
+vtx_status vtx_ice_fusion_enthalpy_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
+        double *enthalpy, ptrdiff_t enthalpy_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { temperature, temperature_stride } };
+    const struct batch_output out[] = { { enthalpy, enthalpy_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_fusion_enthalpy_item, status, failed);
+}

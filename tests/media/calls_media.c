@@ -616,6 +616,42 @@ static vtx_status ice_enthalpy_columns(size_t n, const struct call_values *v, co
         column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status water_vaporisation_enthalpy_call(const struct call_values *v)
+{
+    return vtx_water_vaporisation_enthalpy(v->number[0], v->out[0]);
+}
+
+static vtx_status water_vaporisation_enthalpy_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_water_vaporisation_enthalpy_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status ice_sublimation_enthalpy_call(const struct call_values *v)
+{
+    return vtx_ice_sublimation_enthalpy(v->number[0], v->out[0]);
+}
+
+static vtx_status ice_sublimation_enthalpy_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_ice_sublimation_enthalpy_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status ice_fusion_enthalpy_call(const struct call_values *v)
+{
+    return vtx_ice_fusion_enthalpy(v->number[0], v->out[0]);
+}
+
+static vtx_status ice_fusion_enthalpy_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_ice_fusion_enthalpy_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
 const struct call_description calls_media[] = {
     { "vtx_dry_air_at", dry_air_at_call, dry_air_at_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -860,6 +896,15 @@ const struct call_description calls_media[] = {
     { "vtx_ice_enthalpy", ice_enthalpy_call, ice_enthalpy_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_water_vaporisation_enthalpy", water_vaporisation_enthalpy_call, water_vaporisation_enthalpy_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_ice_sublimation_enthalpy", ice_sublimation_enthalpy_call, ice_sublimation_enthalpy_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_ice_fusion_enthalpy", ice_fusion_enthalpy_call, ice_fusion_enthalpy_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
 };
 
