@@ -20,7 +20,9 @@
 #include <vtx/fanno.h>
 #include <vtx/flow_coefficient.h>
 #include <vtx/friction.h>
+#include <vtx/impingement.h>
 #include <vtx/isentropic.h>
+#include <vtx/jet.h>
 #include <vtx/restriction.h>
 #include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>

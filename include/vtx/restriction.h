@@ -19,7 +19,7 @@ extern "C" {
  *
  * gas                    in   -
  * area                   in   m2    1e-12..10     of the throat
- * discharge_coefficient  in   -     0.01..1.1     1 ideal nozzle, 0.97 rounded, 0.6 to 0.85 sharp; times the real-gas factor if wanted
+ * discharge_coefficient  in   -     0.01..1.1     1 ideal nozzle, 0.97 rounded, 0.6 to 0.85 sharp
  * inlet_pressure         in   Pa    1e3..1e8
  * inlet_temperature      in   K     50..1000
  * outlet_pressure        in   Pa    1e3..inlet
@@ -28,6 +28,7 @@ extern "C" {
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
  * accuracy  rounding; air is a perfect gas to 0.06 % at 1 bar and 0.4 % at 8 bar; the coefficient is rarely known to 2 %
+ * note      real air, choked: multiply the coefficient by vtx_air_critical_flow_factor over vtx_critical_flow_function
  * source    NACA Report 1135 (1953), equations 43 to 45
  */
 VTX_API vtx_status vtx_orifice_mass_flow(const vtx_gas *gas, double area, double discharge_coefficient, double inlet_pressure,

@@ -8,7 +8,7 @@ vtx_status vtx_gas_init(vtx_gas *gas)
         return VTX_BAD_ARGUMENT;
     memset(gas, 0, sizeof *gas);
     gas->molar_mass = dry_air_molar_mass;
-    gas->heat_capacity_ratio = 1.4;
+    gas->heat_capacity_ratio = dry_air_gamma;
     gas->compressibility = 1;
     return VTX_OK;
 }

@@ -13,6 +13,9 @@
 #include "../media/constants.h"
 #include "flow_polynomials.h"
 
+/* cp/cv of dry air, the usual constant; 1.401 at 20 degC. */
+static const double dry_air_gamma = 1.4;
+
 /* The ranges of every room that speaks of moving air. */
 #define GAMMA_MIN 1.01
 #define GAMMA_MAX 1.7

@@ -53,15 +53,21 @@ static inline double flow_function(double gamma, double loss)
 /* 1 - p/p0 at which the flow is `share` of the choked one, 0..1 but for rounding. */
 static inline double orifice_loss(double gamma, double share) { return pressure_loss(gamma, subsonic_drop(gamma, square(share))); }
 
-/* p0/p - 1 that drives pull = flux sqrt(R T0)/p. Closed form: pull = sqrt(2 gamma/(gamma-1) drop)/(1-drop) is a quadratic in sqrt(drop). */
+/* Temperature drop of a subsonic flow with pull = flux sqrt(R T0)/p. Closed form: pull = sqrt(2 gamma/(gamma-1) drop)/(1-drop) is a
+ * quadratic in sqrt(drop). */
+static inline double drop_of_pull(double gamma, double pull)
+{
+    const double c = 2 * gamma / (gamma - 1);
+    return square(2 * pull / (sqrt(c) + sqrt(c + 4 * square(pull))));
+}
+
+/* p0/p - 1 that drives the same. */
 static inline double orifice_rise(double gamma, double pull)
 {
     const double psi = critical_flow_function(gamma);
     if (pull * critical_pressure_ratio(gamma) >= psi)
         return pull / psi - 1;
-    const double c = 2 * gamma / (gamma - 1);
-    const double x = 2 * pull / (sqrt(c) + sqrt(c + 4 * square(pull)));
-    return expm1(-gamma / (gamma - 1) * log1p(-square(x)));
+    return expm1(-gamma / (gamma - 1) * log1p(-drop_of_pull(gamma, pull)));
 }
 
 /* flux at most the choked one (times 1 + LIMIT_ROUNDING). */

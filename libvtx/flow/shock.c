@@ -1,42 +1,10 @@
-/* Normal shocks of a perfect gas. NACA Report 1135 (1953), equations 93 to 100, in z = M^2 - 1 so that weak shocks keep their digits. */
+/* Normal shocks of a perfect gas. */
 #include <vtx/shock.h>
 
 #include "../base/root.h"
-#include "isentropic_kernel.h"
+#include "shock_kernel.h"
 
 static const double excess_max = FLOW_MACH_MAX * FLOW_MACH_MAX - 1;
-
-/* M^2 - 1 without cancellation. */
-static double excess(double mach) { return (mach - 1) * (mach + 1); }
-
-static double pressure_rise(double gamma, double z) { return 2 * gamma / (gamma + 1) * z; }
-
-/* Density ratio less 1. */
-static double density_rise(double gamma, double z) { return 2 * z / ((gamma + 1) + (gamma - 1) * z); }
-
-/* Temperature ratio less 1. */
-static double temperature_rise(double gamma, double z)
-{
-    return 2 * (gamma - 1) / square(gamma + 1) * (gamma * (1 + z) + 1) * z / (1 + z);
-}
-
-/* The formula is its own inverse. */
-static double other_mach(double gamma, double z)
-{
-    return sqrt(((gamma + 1) + (gamma - 1) * z) / ((gamma + 1) + 2 * gamma * z));
-}
-
-/* -ln of the stagnation pressure ratio. */
-static double stagnation_loss(double gamma, double z)
-{
-    return (log1p(pressure_rise(gamma, z)) - gamma * log1p(density_rise(gamma, z))) / (gamma - 1);
-}
-
-/* -ln of p1 over pt2: from rest behind the shock to the static pressure ahead. */
-static double pitot_logarithm(double gamma, double z)
-{
-    return gamma / (gamma - 1) * log1p(0.5 * (gamma - 1) * (1 + z)) - stagnation_loss(gamma, z);
-}
 
 static vtx_status check_shock(double gamma, double mach, const double *output)
 {

@@ -4,7 +4,9 @@
 #include <vtx/fanno.h>
 #include <vtx/flow_coefficient.h>
 #include <vtx/friction.h>
+#include <vtx/impingement.h>
 #include <vtx/isentropic.h>
+#include <vtx/jet.h>
 #include <vtx/restriction.h>
 #include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>
@@ -400,6 +402,85 @@ static vtx_status fitting_loss_columns(size_t n, const struct call_values *v, co
         column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status nozzle_nusselt_call(const struct call_values *v)
+{
+    return vtx_nozzle_nusselt(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0], v->out[1]);
+}
+
+static vtx_status nozzle_nusselt_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nozzle_nusselt_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status nozzle_field_nusselt_call(const struct call_values *v)
+{
+    return vtx_nozzle_field_nusselt(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0], v->out[1]);
+}
+
+static vtx_status nozzle_field_nusselt_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nozzle_field_nusselt_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status impingement_at_call(const struct call_values *v)
+{
+    return vtx_impingement_at(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status impingement_at_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_impingement_at_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status twin_impingement_at_call(const struct call_values *v)
+{
+    return vtx_twin_impingement_at(v->record[0], v->selector[0], v->number[0], v->number[1], v->number[2],
+        v->number[3], v->out[0]);
+}
+
+static vtx_status twin_impingement_at_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_twin_impingement_at_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status field_impingement_at_call(const struct call_values *v)
+{
+    return vtx_field_impingement_at(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status field_impingement_at_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_field_impingement_at_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status impingement_distance_for_heat_call(const struct call_values *v)
+{
+    return vtx_impingement_distance_for_heat(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status impingement_distance_for_heat_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_impingement_distance_for_heat_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
 static vtx_status isentropic_temperature_call(const struct call_values *v)
 {
     return vtx_isentropic_temperature(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
@@ -555,6 +636,94 @@ static vtx_status mach_for_area_ratio_columns(size_t n, const struct call_values
 {
     return vtx_mach_for_area_ratio_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
         column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status jet_outlet_at_call(const struct call_values *v)
+{
+    return vtx_jet_outlet_at(v->record[0], v->out[0]);
+}
+
+static vtx_status jet_outlet_at_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_jet_outlet_at_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status jet_at_call(const struct call_values *v)
+{
+    return vtx_jet_at(v->record[0], v->number[0], v->out[0]);
+}
+
+static vtx_status jet_at_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_jet_at_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status jet_distance_for_temperature_call(const struct call_values *v)
+{
+    return vtx_jet_distance_for_temperature(v->record[0], v->number[0], v->out[0], v->out[1]);
+}
+
+static vtx_status jet_distance_for_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_jet_distance_for_temperature_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->out[1], column->out_stride[1],
+        column->status, column->failed);
+}
+
+static vtx_status jet_distance_for_velocity_call(const struct call_values *v)
+{
+    return vtx_jet_distance_for_velocity(v->record[0], v->number[0], v->out[0], v->out[1]);
+}
+
+static vtx_status jet_distance_for_velocity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_jet_distance_for_velocity_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->out[1], column->out_stride[1],
+        column->status, column->failed);
+}
+
+static vtx_status jet_distance_for_impact_pressure_call(const struct call_values *v)
+{
+    return vtx_jet_distance_for_impact_pressure(v->record[0], v->number[0], v->out[0], v->out[1]);
+}
+
+static vtx_status jet_distance_for_impact_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_jet_distance_for_impact_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->out[1], column->out_stride[1],
+        column->status, column->failed);
+}
+
+static vtx_status jet_working_distance_call(const struct call_values *v)
+{
+    return vtx_jet_working_distance(v->record[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status jet_working_distance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_jet_working_distance_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status jet_impact_force_call(const struct call_values *v)
+{
+    return vtx_jet_impact_force(v->record[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status jet_impact_force_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_jet_impact_force_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status orifice_mass_flow_call(const struct call_values *v)
@@ -1196,6 +1365,47 @@ const struct call_description calls_flow[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nozzle_nusselt", nozzle_nusselt_call, nozzle_nusselt_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 1 } } },
+    { "vtx_nozzle_field_nusselt", nozzle_field_nusselt_call, nozzle_field_nusselt_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(int32_t), "int32_t", "i", 1 } } },
+    { "vtx_impingement_at", impingement_at_call, impingement_at_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_impingement), "vtx_impingement", "dddddddii", 0 } } },
+    { "vtx_twin_impingement_at", twin_impingement_at_call, twin_impingement_at_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_impingement), "vtx_impingement", "dddddddii", 0 } } },
+    { "vtx_field_impingement_at", field_impingement_at_call, field_impingement_at_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_impingement), "vtx_impingement", "dddddddii", 0 } } },
+    { "vtx_impingement_distance_for_heat", impingement_distance_for_heat_call, impingement_distance_for_heat_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
     { "vtx_isentropic_temperature", isentropic_temperature_call, isentropic_temperature_columns, 5,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -1249,6 +1459,38 @@ const struct call_description calls_flow[] = {
     { "vtx_mach_for_area_ratio", mach_for_area_ratio_call, mach_for_area_ratio_columns, 4,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_jet_outlet_at", jet_outlet_at_call, jet_outlet_at_columns, 2,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_OUT, sizeof(vtx_jet_outlet), "vtx_jet_outlet", "dddddddddddii", 0 } } },
+    { "vtx_jet_at", jet_at_call, jet_at_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_jet_state), "vtx_jet_state", "ddddddii", 0 } } },
+    { "vtx_jet_distance_for_temperature", jet_distance_for_temperature_call, jet_distance_for_temperature_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
+    { "vtx_jet_distance_for_velocity", jet_distance_for_velocity_call, jet_distance_for_velocity_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
+    { "vtx_jet_distance_for_impact_pressure", jet_distance_for_impact_pressure_call, jet_distance_for_impact_pressure_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "a", 1 } } },
+    { "vtx_jet_working_distance", jet_working_distance_call, jet_working_distance_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_jet_impact_force", jet_impact_force_call, jet_impact_force_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_jet), "vtx_jet", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_orifice_mass_flow", orifice_mass_flow_call, orifice_mass_flow_columns, 8,

@@ -1,6 +1,7 @@
 /* The flow layer's test program. */
 #include <vtx/conductance.h>
 #include <vtx/isentropic.h>
+#include <vtx/jet.h>
 #include <vtx/valve.h>
 
 #include "../harness/harness.h"
@@ -12,7 +13,9 @@ extern const struct test_suite suite_conductance;
 extern const struct test_suite suite_fanno;
 extern const struct test_suite suite_flow_coefficient;
 extern const struct test_suite suite_friction;
+extern const struct test_suite suite_impingement;
 extern const struct test_suite suite_isentropic;
+extern const struct test_suite suite_jet;
 extern const struct test_suite suite_restriction;
 extern const struct test_suite suite_sharp_orifice;
 extern const struct test_suite suite_shock;
@@ -25,6 +28,8 @@ static int make_record(const char *type, void *record)
         return vtx_gas_init(record) == VTX_OK;
     if (strcmp(type, "vtx_component") == 0)
         return vtx_component_init(record) == VTX_OK;
+    if (strcmp(type, "vtx_jet") == 0)
+        return vtx_jet_init(record) == VTX_OK;
     if (strcmp(type, "vtx_valve") == 0)
         return vtx_valve_init(record) == VTX_OK;
     return 0;
@@ -49,7 +54,9 @@ int main(void)
         &suite_fanno,
         &suite_flow_coefficient,
         &suite_friction,
+        &suite_impingement,
         &suite_isentropic,
+        &suite_jet,
         &suite_restriction,
         &suite_sharp_orifice,
         &suite_shock,

@@ -1,0 +1,144 @@
+/* Batch forms of impingement.h. Written by build-aux/generate. */
+#include <vtx/impingement.h>
+
+#include "../base/batch.h"
+
+static vtx_status nozzle_nusselt_item(const struct batch *b, size_t i)
+{
+    double nusselt;
+    int32_t advisories;
+    const vtx_status answer = vtx_nozzle_nusselt(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), &nusselt, &advisories);
+    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    batch_put(b, 1, i, &advisories, sizeof advisories);
+    return answer;
+}
+
+vtx_status vtx_nozzle_nusselt_batch(size_t n, const double *reynolds, ptrdiff_t reynolds_stride,
+        const double *prandtl, ptrdiff_t prandtl_stride, const double *distance_ratio,
+        ptrdiff_t distance_ratio_stride, const double *radius_ratio, ptrdiff_t radius_ratio_stride, double *nusselt,
+        ptrdiff_t nusselt_stride, int32_t *advisories, ptrdiff_t advisories_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { reynolds, reynolds_stride }, { prandtl, prandtl_stride },
+        { distance_ratio, distance_ratio_stride }, { radius_ratio, radius_ratio_stride } };
+    const struct batch_output out[] = { { nusselt, nusselt_stride, 0 }, { advisories, advisories_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, nozzle_nusselt_item, status, failed);
+}
+
+static vtx_status nozzle_field_nusselt_item(const struct batch *b, size_t i)
+{
+    double nusselt;
+    int32_t advisories;
+    const vtx_status answer = vtx_nozzle_field_nusselt(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), &nusselt, &advisories);
+    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    batch_put(b, 1, i, &advisories, sizeof advisories);
+    return answer;
+}
+
+vtx_status vtx_nozzle_field_nusselt_batch(size_t n, const double *reynolds, ptrdiff_t reynolds_stride,
+        const double *prandtl, ptrdiff_t prandtl_stride, const double *distance_ratio,
+        ptrdiff_t distance_ratio_stride, const double *area_share, ptrdiff_t area_share_stride, double *nusselt,
+        ptrdiff_t nusselt_stride, int32_t *advisories, ptrdiff_t advisories_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { reynolds, reynolds_stride }, { prandtl, prandtl_stride },
+        { distance_ratio, distance_ratio_stride }, { area_share, area_share_stride } };
+    const struct batch_output out[] = { { nusselt, nusselt_stride, 0 }, { advisories, advisories_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, nozzle_field_nusselt_item, status, failed);
+}
+
+static vtx_status impingement_at_item(const struct batch *b, size_t i)
+{
+    vtx_jet jet;
+    batch_get_bytes(b, 0, i, &jet, sizeof jet);
+    vtx_impingement result;
+    const vtx_status answer = vtx_impingement_at(&jet, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        &result);
+    batch_put(b, 0, i, &result, sizeof result);
+    return answer;
+}
+
+vtx_status vtx_impingement_at_batch(size_t n, const vtx_jet *jet, ptrdiff_t jet_stride, const double *distance,
+        ptrdiff_t distance_stride, const double *face_area, ptrdiff_t face_area_stride,
+        const double *face_temperature, ptrdiff_t face_temperature_stride, vtx_impingement *result,
+        ptrdiff_t result_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { jet, jet_stride }, { distance, distance_stride },
+        { face_area, face_area_stride }, { face_temperature, face_temperature_stride } };
+    const struct batch_output out[] = { { result, result_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, impingement_at_item, status, failed);
+}
+
+static vtx_status twin_impingement_at_item(const struct batch *b, size_t i)
+{
+    vtx_jet outlet;
+    batch_get_bytes(b, 0, i, &outlet, sizeof outlet);
+    vtx_impingement result;
+    const vtx_status answer = vtx_twin_impingement_at(&outlet, b->selector[0], batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &result);
+    batch_put(b, 0, i, &result, sizeof result);
+    return answer;
+}
+
+vtx_status vtx_twin_impingement_at_batch(size_t n, const vtx_jet *outlet, ptrdiff_t outlet_stride,
+        int32_t arrangement, const double *spacing, ptrdiff_t spacing_stride, const double *distance,
+        ptrdiff_t distance_stride, const double *face_area, ptrdiff_t face_area_stride,
+        const double *face_temperature, ptrdiff_t face_temperature_stride, vtx_impingement *result,
+        ptrdiff_t result_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { outlet, outlet_stride }, { spacing, spacing_stride },
+        { distance, distance_stride }, { face_area, face_area_stride }, { face_temperature, face_temperature_stride } };
+    const struct batch_output out[] = { { result, result_stride, 0 } };
+    const int32_t selector[] = { arrangement };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, twin_impingement_at_item, status,
+        failed);
+}
+
+static vtx_status field_impingement_at_item(const struct batch *b, size_t i)
+{
+    vtx_jet nozzle;
+    batch_get_bytes(b, 0, i, &nozzle, sizeof nozzle);
+    vtx_impingement result;
+    const vtx_status answer = vtx_field_impingement_at(&nozzle, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), &result);
+    batch_put(b, 0, i, &result, sizeof result);
+    return answer;
+}
+
+vtx_status vtx_field_impingement_at_batch(size_t n, const vtx_jet *nozzle, ptrdiff_t nozzle_stride,
+        const double *pitch, ptrdiff_t pitch_stride, const double *distance, ptrdiff_t distance_stride,
+        const double *face_temperature, ptrdiff_t face_temperature_stride, vtx_impingement *result,
+        ptrdiff_t result_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { nozzle, nozzle_stride }, { pitch, pitch_stride },
+        { distance, distance_stride }, { face_temperature, face_temperature_stride } };
+    const struct batch_output out[] = { { result, result_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, field_impingement_at_item, status, failed);
+}
+
+static vtx_status impingement_distance_for_heat_item(const struct batch *b, size_t i)
+{
+    vtx_jet jet;
+    batch_get_bytes(b, 0, i, &jet, sizeof jet);
+    double distance;
+    double attainable_heat;
+    const vtx_status answer = vtx_impingement_distance_for_heat(&jet, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), &distance, &attainable_heat);
+    batch_put(b, 0, i, &distance, sizeof distance);
+    batch_put(b, 1, i, &attainable_heat, sizeof attainable_heat);
+    return answer;
+}
+
+vtx_status vtx_impingement_distance_for_heat_batch(size_t n, const vtx_jet *jet, ptrdiff_t jet_stride,
+        const double *face_area, ptrdiff_t face_area_stride, const double *face_temperature,
+        ptrdiff_t face_temperature_stride, const double *heat, ptrdiff_t heat_stride, double *distance,
+        ptrdiff_t distance_stride, double *attainable_heat, ptrdiff_t attainable_heat_stride, int32_t *status,
+        size_t *failed)
+{
+    const struct batch_input in[] = { { jet, jet_stride }, { face_area, face_area_stride },
+        { face_temperature, face_temperature_stride }, { heat, heat_stride } };
+    const struct batch_output out[] = { { distance, distance_stride, 0 },
+        { attainable_heat, attainable_heat_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, impingement_distance_for_heat_item,
+        status, failed);
+}
