@@ -89,9 +89,9 @@ static void orifice_inverses_are_exact(void)
             return;
         }
     }
-    EXPECT(worst_area < 1e-10);
-    EXPECT(worst_outlet < 1e-10);
-    EXPECT(worst_inlet < 1e-10);
+    EXPECT_WITHIN(worst_area, 0, 1e-14);
+    EXPECT_WITHIN(worst_outlet, 0, 1e-14);
+    EXPECT_WITHIN(worst_inlet, 0, 1e-14);
 }
 
 static void conductance_inverses_are_exact(void)
@@ -119,14 +119,121 @@ static void conductance_inverses_are_exact(void)
             return;
         }
     }
-    EXPECT(worst_size < 1e-10);
-    EXPECT(worst_outlet < 1e-10);
-    EXPECT(worst_inlet < 1e-10);
+    EXPECT_WITHIN(worst_size, 0, 1e-14);
+    EXPECT_WITHIN(worst_outlet, 0, 1e-14);
+    EXPECT_WITHIN(worst_inlet, 0, 1e-14);
+}
+
+static double flow_at(double inlet, double outlet, int32_t *choked)
+{
+    vtx_gas air;
+    double flow = 0;
+    EXPECT_OK(vtx_gas_init(&air));
+    EXPECT_OK(vtx_orifice_mass_flow(&air, 1e-6, 1, inlet, 293.15, outlet, &flow, choked));
+    return flow;
+}
+
+/* Flow grows down to the critical ratio, is flat at and below it, and says so; no jump there. */
+static void a_nozzle_chokes_at_its_critical_ratio_and_nowhere_else(void)
+{
+    double critical = 0, last = 0;
+    int32_t choked = -1;
+    EXPECT_OK(vtx_critical_pressure_ratio(1.4, &critical));
+    const double most = flow_at(8e5, 8e5 * critical, &choked);
+    EXPECT(choked == 1);
+    for (int i = 0; i <= 1000; i++) {
+        const double ratio = 1 - 0.99 * i / 1000;
+        const double flow = flow_at(8e5, 8e5 * ratio, &choked);
+        EXPECT(choked == (ratio <= critical));
+        EXPECT(choked ? flow == most : flow >= last);
+        last = flow;
+    }
+    for (double near = 1e-15; near < 1e-3; near *= 10) {
+        const double above = flow_at(8e5, 8e5 * critical * (1 + near), &choked);
+        EXPECT_NEAR(above, most, 2 * near * near + 1e-15);
+        EXPECT(near < 1e-14 || choked == 0);
+    }
+}
+
+/* Square-root law: the flow of a thousandth of the difference is the root of a thousandth, down to the last digit of the pressure. */
+static void small_differences_keep_their_digits(void)
+{
+    vtx_gas air;
+    const double p = 524288; /* a power of two, so that the differences are exact */
+    EXPECT_OK(vtx_gas_init(&air));
+    for (double difference = 0x1p-33; difference < 0x1p-3; difference *= 2) {
+        double flow = 0, short_flow = 0;
+        EXPECT_OK(vtx_orifice_mass_flow(&air, 1e-4, 1, p, 300, p - difference, &flow, NULL));
+        EXPECT_NEAR(flow, 1e-4 * sqrt(2 * p * 0.0289655 / (8.314462618 * 300) * difference), difference / p + 1e-15);
+        EXPECT_OK(vtx_conductance_mass_flow(1e-8, 0.25, p, 293.15, p - difference, &short_flow, NULL));
+        EXPECT_NEAR(short_flow, 1e-8 * 1.185 * p * sqrt(2 * difference / (0.75 * p)), difference / p + 1e-15);
+    }
+}
+
+static void equal_pressures_pass_nothing_and_reversed_ones_are_refused(void)
+{
+    vtx_gas air;
+    double x = 1;
+    int32_t choked = 7;
+    EXPECT_OK(vtx_gas_init(&air));
+    EXPECT_OK(vtx_orifice_mass_flow(&air, 1e-6, 1, 5e5, 300, 5e5, &x, &choked));
+    EXPECT(x == 0 && choked == 0);
+    EXPECT_OK(vtx_conductance_mass_flow(1e-8, 0.3, 5e5, 300, 5e5, &x, &choked));
+    EXPECT(x == 0 && choked == 0);
+    EXPECT_STATUS(vtx_orifice_mass_flow(&air, 1e-6, 1, 5e5, 300, 5.0001e5, &x, &choked), VTX_BAD_ARGUMENT);
+    EXPECT(isnan(x) && choked == -1);
+    EXPECT_STATUS(vtx_conductance_mass_flow(1e-8, 0.3, 5e5, 300, 5.0001e5, &x, NULL), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_orifice_area(&air, 1e-3, 1, 5e5, 300, 6e5, &x), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_orifice_mass_flow(&air, 1e-6, 1, 300, 5e5, 300, &x, NULL), VTX_OUT_OF_RANGE);
+}
+
+static void no_flow_and_too_much_flow_have_their_answers(void)
+{
+    vtx_gas air;
+    double x = 1, most = 0, attainable = 0;
+    EXPECT_OK(vtx_gas_init(&air));
+    EXPECT_OK(vtx_orifice_area(&air, 0, 1, 5e5, 300, 5e5, &x));
+    EXPECT(x == 0);
+    EXPECT_STATUS(vtx_orifice_area(&air, 1e-3, 1, 5e5, 300, 5e5, &x), VTX_NO_SOLUTION);
+    EXPECT_STATUS(vtx_conductance_for_mass_flow(1e-3, 0.3, 5e5, 300, 5e5, &x), VTX_NO_SOLUTION);
+    EXPECT_OK(vtx_orifice_outlet_pressure(&air, 0, 1e-6, 1, 5e5, 300, &x, NULL));
+    EXPECT(x == 5e5);
+    EXPECT_OK(vtx_orifice_inlet_pressure(&air, 0, 1e-6, 1, 300, 5e5, &x));
+    EXPECT(x == 5e5);
+    EXPECT_OK(vtx_conductance_outlet_pressure(0, 1e-8, 0.3, 5e5, 300, &x, NULL));
+    EXPECT(x == 5e5);
+    EXPECT_OK(vtx_orifice_mass_flow(&air, 1e-6, 1, 5e5, 300, 1e5, &most, NULL));
+    EXPECT_STATUS(vtx_orifice_outlet_pressure(&air, most * (1 + 1e-12), 1e-6, 1, 5e5, 300, &x, &attainable), VTX_NO_SOLUTION);
+    EXPECT(isnan(x));
+    EXPECT_NEAR(attainable, most, 1e-15);
+    EXPECT_OK(vtx_orifice_outlet_pressure(&air, attainable, 1e-6, 1, 5e5, 300, &x, &most));
+    EXPECT_NEAR(x, 5e5 * 0.528281787717174, 1e-7);
+    EXPECT(most == attainable);
+    EXPECT_OK(vtx_conductance_mass_flow(1e-8, 0.3, 5e5, 300, 1e5, &most, NULL));
+    EXPECT_STATUS(vtx_conductance_outlet_pressure(1.001 * most, 1e-8, 0.3, 5e5, 300, &x, &attainable), VTX_NO_SOLUTION);
+    EXPECT_NEAR(attainable, most, 1e-15);
+    EXPECT_STATUS(vtx_orifice_inlet_pressure(&air, 1e4, 1e-6, 1, 300, 5e5, &x), VTX_OUT_OF_RANGE);
+}
+
+static void compressibility_below_one_raises_the_flow_by_its_root(void)
+{
+    vtx_gas gas;
+    double flow = 0, less = 0;
+    EXPECT_OK(vtx_gas_init(&gas));
+    EXPECT_OK(vtx_orifice_mass_flow(&gas, 1e-6, 1, 5e5, 300, 4e5, &flow, NULL));
+    gas.compressibility = 0.81;
+    EXPECT_OK(vtx_orifice_mass_flow(&gas, 1e-6, 1, 5e5, 300, 4e5, &less, NULL));
+    EXPECT_NEAR(less, flow / 0.9, 1e-14);
 }
 
 static const struct test_case tests[] = {
     { "published values are reproduced", published_values_are_reproduced },
     { "area, outlet and inlet pressure of an orifice are exact inverses of its flow", orifice_inverses_are_exact },
     { "size, outlet and inlet pressure of a conductance are exact inverses of its flow", conductance_inverses_are_exact },
+    { "a nozzle chokes at its critical ratio and nowhere else, without a jump", a_nozzle_chokes_at_its_critical_ratio_and_nowhere_else },
+    { "small differences keep their digits", small_differences_keep_their_digits },
+    { "equal pressures pass nothing and reversed ones are refused", equal_pressures_pass_nothing_and_reversed_ones_are_refused },
+    { "no flow and too much flow have their answers", no_flow_and_too_much_flow_have_their_answers },
+    { "compressibility below one raises the flow by its root", compressibility_below_one_raises_the_flow_by_its_root },
 };
 TEST_SUITE(restriction, tests);
