@@ -16,6 +16,8 @@
 #include <vtx/water.h>
 
 #include <vtx/bore.h>
+#include <vtx/chain.h>
+#include <vtx/chain_element.h>
 #include <vtx/conductance.h>
 #include <vtx/fanno.h>
 #include <vtx/flow_coefficient.h>
@@ -23,6 +25,7 @@
 #include <vtx/impingement.h>
 #include <vtx/isentropic.h>
 #include <vtx/jet.h>
+#include <vtx/line.h>
 #include <vtx/restriction.h>
 #include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>

@@ -1,14 +1,6 @@
 /* Nozzles, orifices and ISO 6358 conductances of constant coefficients. */
 #include "restriction_kernel.h"
 
-#define COEFFICIENT_MIN 0.01
-#define COEFFICIENT_MAX 1.1
-
-static vtx_status check_coefficient(double discharge_coefficient)
-{
-    return check_positive(discharge_coefficient, COEFFICIENT_MIN, COEFFICIENT_MAX);
-}
-
 static vtx_status refuse_orifice(const vtx_gas *gas, double area, double discharge_coefficient, double inlet_pressure,
                                  double inlet_temperature, double outlet_pressure, double *mass_flow, int32_t *choked)
 {
@@ -24,7 +16,7 @@ vtx_status vtx_orifice_mass_flow(const vtx_gas *gas, double area, double dischar
 {
     int32_t sonic;
     if (!(mass_flow && is_gas(gas) && is_within(area, FLOW_AREA_MIN, FLOW_AREA_MAX)
-          && is_within(discharge_coefficient, COEFFICIENT_MIN, COEFFICIENT_MAX)
+          && is_within(discharge_coefficient, DISCHARGE_COEFFICIENT_MIN, DISCHARGE_COEFFICIENT_MAX)
           && are_ends(inlet_pressure, inlet_temperature, outlet_pressure)))
         return refuse_orifice(gas, area, discharge_coefficient, inlet_pressure, inlet_temperature, outlet_pressure, mass_flow, choked);
     *mass_flow = area * discharge_coefficient * orifice_flux(gas, inlet_pressure, inlet_temperature, outlet_pressure, &sonic);

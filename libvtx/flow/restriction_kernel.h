@@ -83,6 +83,14 @@ static inline double orifice_inlet_pressure(const vtx_gas *gas, double flux, dou
     return outlet_pressure + outlet_pressure * orifice_rise(gas->heat_capacity_ratio, pull);
 }
 
+#define DISCHARGE_COEFFICIENT_MIN 0.01
+#define DISCHARGE_COEFFICIENT_MAX 1.1
+
+static inline vtx_status check_coefficient(double discharge_coefficient)
+{
+    return check_positive(discharge_coefficient, DISCHARGE_COEFFICIENT_MIN, DISCHARGE_COEFFICIENT_MAX);
+}
+
 static inline vtx_status check_conductance(double conductance) { return check_positive(conductance, 1e-14, 1); }
 
 /* b = 1 would choke at equal pressures. */

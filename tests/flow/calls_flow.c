@@ -1,5 +1,6 @@
 /* Every numeric call of the flow layer in one shape. Written by build-aux/generate. */
 #include <vtx/bore.h>
+#include <vtx/chain_element.h>
 #include <vtx/conductance.h>
 #include <vtx/fanno.h>
 #include <vtx/flow_coefficient.h>
@@ -7,6 +8,7 @@
 #include <vtx/impingement.h>
 #include <vtx/isentropic.h>
 #include <vtx/jet.h>
+#include <vtx/line.h>
 #include <vtx/restriction.h>
 #include <vtx/sharp_orifice.h>
 #include <vtx/shock.h>
@@ -24,6 +26,117 @@ static vtx_status bore_at_least_columns(size_t n, const struct call_values *v, c
 {
     return vtx_bore_at_least_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->out[0],
         column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status chain_hose_call(const struct call_values *v)
+{
+    return vtx_chain_hose(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status chain_hose_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_chain_hose_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status chain_pipe_call(const struct call_values *v)
+{
+    return vtx_chain_pipe(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status chain_pipe_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_chain_pipe_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status chain_conductance_call(const struct call_values *v)
+{
+    return vtx_chain_conductance(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status chain_conductance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_chain_conductance_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status chain_coupling_call(const struct call_values *v)
+{
+    return vtx_chain_coupling(v->number[0], v->out[0]);
+}
+
+static vtx_status chain_coupling_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_chain_coupling_batch(n, column->in[0], column->in_stride[0], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status chain_orifice_call(const struct call_values *v)
+{
+    return vtx_chain_orifice(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status chain_orifice_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_chain_orifice_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status chain_valve_call(const struct call_values *v)
+{
+    return vtx_chain_valve(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status chain_valve_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_chain_valve_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status chain_filter_call(const struct call_values *v)
+{
+    return vtx_chain_filter(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status chain_filter_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_chain_filter_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status chain_regulator_call(const struct call_values *v)
+{
+    return vtx_chain_regulator(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status chain_regulator_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_chain_regulator_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status chain_manifold_call(const struct call_values *v)
+{
+    return vtx_chain_manifold(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status chain_manifold_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_chain_manifold_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status component_mass_flow_call(const struct call_values *v)
@@ -726,6 +839,81 @@ static vtx_status jet_impact_force_columns(size_t n, const struct call_values *v
         column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status line_mass_flow_call(const struct call_values *v)
+{
+    return vtx_line_mass_flow(v->record[0], v->record[1], v->number[0], v->number[1], v->number[2], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status line_mass_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_line_mass_flow_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->out[1], column->out_stride[1],
+        column->status, column->failed);
+}
+
+static vtx_status line_outlet_pressure_call(const struct call_values *v)
+{
+    return vtx_line_outlet_pressure(v->record[0], v->record[1], v->number[0], v->number[1], v->number[2], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status line_outlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_line_outlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->out[1],
+        column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status line_inlet_pressure_call(const struct call_values *v)
+{
+    return vtx_line_inlet_pressure(v->record[0], v->record[1], v->number[0], v->number[1], v->number[2], v->out[0],
+        v->out[1]);
+}
+
+static vtx_status line_inlet_pressure_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_line_inlet_pressure_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->out[1], column->out_stride[1],
+        column->status, column->failed);
+}
+
+static vtx_status line_diameter_call(const struct call_values *v)
+{
+    return vtx_line_diameter(v->record[0], v->record[1], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->out[0], v->out[1]);
+}
+
+static vtx_status line_diameter_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_line_diameter_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status line_length_call(const struct call_values *v)
+{
+    return vtx_line_length(v->record[0], v->record[1], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->out[0], v->out[1]);
+}
+
+static vtx_status line_length_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_line_length_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
 static vtx_status orifice_mass_flow_call(const struct call_values *v)
 {
     return vtx_orifice_mass_flow(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
@@ -1218,6 +1406,49 @@ const struct call_description calls_flow[] = {
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_bore), "vtx_bore", "dddii", 0 } } },
+    { "vtx_chain_hose", chain_hose_call, chain_hose_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_chain_pipe", chain_pipe_call, chain_pipe_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_chain_conductance", chain_conductance_call, chain_conductance_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_chain_coupling", chain_coupling_call, chain_coupling_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_chain_orifice", chain_orifice_call, chain_orifice_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_chain_valve", chain_valve_call, chain_valve_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_chain_filter", chain_filter_call, chain_filter_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_chain_regulator", chain_regulator_call, chain_regulator_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
+    { "vtx_chain_manifold", chain_manifold_call, chain_manifold_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
     { "vtx_component_mass_flow", component_mass_flow_call, component_mass_flow_columns, 6,
       { { CALL_RECORD, sizeof(vtx_component), "vtx_component", NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -1493,6 +1724,48 @@ const struct call_description calls_flow[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_line_mass_flow", line_mass_flow_call, line_mass_flow_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_line), "vtx_line", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(vtx_line_state), "vtx_line_state", "dddddddddddddddddaii", 1 } } },
+    { "vtx_line_outlet_pressure", line_outlet_pressure_call, line_outlet_pressure_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_line), "vtx_line", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(vtx_line_state), "vtx_line_state", "dddddddddddddddddaii", 1 } } },
+    { "vtx_line_inlet_pressure", line_inlet_pressure_call, line_inlet_pressure_columns, 7,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_line), "vtx_line", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(vtx_line_state), "vtx_line_state", "dddddddddddddddddaii", 1 } } },
+    { "vtx_line_diameter", line_diameter_call, line_diameter_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_line), "vtx_line", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(vtx_line_state), "vtx_line_state", "dddddddddddddddddaii", 1 } } },
+    { "vtx_line_length", line_length_call, line_length_columns, 8,
+      { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_line), "vtx_line", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(vtx_line_state), "vtx_line_state", "dddddddddddddddddaii", 1 } } },
     { "vtx_orifice_mass_flow", orifice_mass_flow_call, orifice_mass_flow_columns, 8,
       { { CALL_RECORD, sizeof(vtx_gas), "vtx_gas", NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

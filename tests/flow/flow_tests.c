@@ -2,6 +2,7 @@
 #include <vtx/conductance.h>
 #include <vtx/isentropic.h>
 #include <vtx/jet.h>
+#include <vtx/line.h>
 #include <vtx/valve.h>
 
 #include "../harness/harness.h"
@@ -9,6 +10,7 @@
 extern const struct call_description calls_flow[];
 extern const size_t calls_flow_count;
 extern const struct test_suite suite_bore;
+extern const struct test_suite suite_chain;
 extern const struct test_suite suite_conductance;
 extern const struct test_suite suite_fanno;
 extern const struct test_suite suite_flow_coefficient;
@@ -16,11 +18,20 @@ extern const struct test_suite suite_friction;
 extern const struct test_suite suite_impingement;
 extern const struct test_suite suite_isentropic;
 extern const struct test_suite suite_jet;
+extern const struct test_suite suite_line;
 extern const struct test_suite suite_restriction;
 extern const struct test_suite suite_sharp_orifice;
 extern const struct test_suite suite_shock;
 extern const struct test_suite suite_standard_flow;
 extern const struct test_suite suite_valve;
+
+static int make_line(vtx_line *line)
+{
+    const vtx_status status = vtx_line_init(line);
+    line->diameter = 0.0095;
+    line->length = 10;
+    return status == VTX_OK;
+}
 
 static int make_record(const char *type, void *record)
 {
@@ -30,6 +41,8 @@ static int make_record(const char *type, void *record)
         return vtx_component_init(record) == VTX_OK;
     if (strcmp(type, "vtx_jet") == 0)
         return vtx_jet_init(record) == VTX_OK;
+    if (strcmp(type, "vtx_line") == 0)
+        return make_line(record);
     if (strcmp(type, "vtx_valve") == 0)
         return vtx_valve_init(record) == VTX_OK;
     return 0;
@@ -50,6 +63,7 @@ int main(void)
     static const struct test_suite *const suites[] = {
         &suite_flow_calls,
         &suite_bore,
+        &suite_chain,
         &suite_conductance,
         &suite_fanno,
         &suite_flow_coefficient,
@@ -57,6 +71,7 @@ int main(void)
         &suite_impingement,
         &suite_isentropic,
         &suite_jet,
+        &suite_line,
         &suite_restriction,
         &suite_sharp_orifice,
         &suite_shock,

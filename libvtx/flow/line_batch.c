@@ -1,0 +1,142 @@
+/* Batch forms of line.h. Written by build-aux/generate. */
+#include <vtx/line.h>
+
+#include "../base/batch.h"
+
+static vtx_status line_mass_flow_item(const struct batch *b, size_t i)
+{
+    vtx_gas gas;
+    batch_get_bytes(b, 0, i, &gas, sizeof gas);
+    vtx_line line;
+    batch_get_bytes(b, 1, i, &line, sizeof line);
+    double mass_flow;
+    vtx_line_state state;
+    const vtx_status answer = vtx_line_mass_flow(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), &mass_flow, &state);
+    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
+    batch_put(b, 1, i, &state, sizeof state);
+    return answer;
+}
+
+vtx_status vtx_line_mass_flow_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride, const vtx_line *line,
+        ptrdiff_t line_stride, const double *inlet_pressure, ptrdiff_t inlet_pressure_stride,
+        const double *inlet_temperature, ptrdiff_t inlet_temperature_stride, const double *outlet_pressure,
+        ptrdiff_t outlet_pressure_stride, double *mass_flow, ptrdiff_t mass_flow_stride, vtx_line_state *state,
+        ptrdiff_t state_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gas, gas_stride }, { line, line_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { outlet_pressure, outlet_pressure_stride } };
+    const struct batch_output out[] = { { mass_flow, mass_flow_stride, 0 }, { state, state_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, line_mass_flow_item, status, failed);
+}
+
+static vtx_status line_outlet_pressure_item(const struct batch *b, size_t i)
+{
+    vtx_gas gas;
+    batch_get_bytes(b, 0, i, &gas, sizeof gas);
+    vtx_line line;
+    batch_get_bytes(b, 1, i, &line, sizeof line);
+    double outlet_pressure;
+    vtx_line_state state;
+    const vtx_status answer = vtx_line_outlet_pressure(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), &outlet_pressure, &state);
+    batch_put(b, 0, i, &outlet_pressure, sizeof outlet_pressure);
+    batch_put(b, 1, i, &state, sizeof state);
+    return answer;
+}
+
+vtx_status vtx_line_outlet_pressure_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride, const vtx_line *line,
+        ptrdiff_t line_stride, const double *mass_flow, ptrdiff_t mass_flow_stride, const double *inlet_pressure,
+        ptrdiff_t inlet_pressure_stride, const double *inlet_temperature, ptrdiff_t inlet_temperature_stride,
+        double *outlet_pressure, ptrdiff_t outlet_pressure_stride, vtx_line_state *state, ptrdiff_t state_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gas, gas_stride }, { line, line_stride }, { mass_flow, mass_flow_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride } };
+    const struct batch_output out[] = { { outlet_pressure, outlet_pressure_stride, 0 }, { state, state_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, line_outlet_pressure_item, status, failed);
+}
+
+static vtx_status line_inlet_pressure_item(const struct batch *b, size_t i)
+{
+    vtx_gas gas;
+    batch_get_bytes(b, 0, i, &gas, sizeof gas);
+    vtx_line line;
+    batch_get_bytes(b, 1, i, &line, sizeof line);
+    double inlet_pressure;
+    vtx_line_state state;
+    const vtx_status answer = vtx_line_inlet_pressure(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), &inlet_pressure, &state);
+    batch_put(b, 0, i, &inlet_pressure, sizeof inlet_pressure);
+    batch_put(b, 1, i, &state, sizeof state);
+    return answer;
+}
+
+vtx_status vtx_line_inlet_pressure_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride, const vtx_line *line,
+        ptrdiff_t line_stride, const double *mass_flow, ptrdiff_t mass_flow_stride, const double *inlet_temperature,
+        ptrdiff_t inlet_temperature_stride, const double *outlet_pressure, ptrdiff_t outlet_pressure_stride,
+        double *inlet_pressure, ptrdiff_t inlet_pressure_stride, vtx_line_state *state, ptrdiff_t state_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gas, gas_stride }, { line, line_stride }, { mass_flow, mass_flow_stride },
+        { inlet_temperature, inlet_temperature_stride }, { outlet_pressure, outlet_pressure_stride } };
+    const struct batch_output out[] = { { inlet_pressure, inlet_pressure_stride, 0 }, { state, state_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, line_inlet_pressure_item, status, failed);
+}
+
+static vtx_status line_diameter_item(const struct batch *b, size_t i)
+{
+    vtx_gas gas;
+    batch_get_bytes(b, 0, i, &gas, sizeof gas);
+    vtx_line line;
+    batch_get_bytes(b, 1, i, &line, sizeof line);
+    double diameter;
+    vtx_line_state state;
+    const vtx_status answer = vtx_line_diameter(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), batch_get(b, 5, i), &diameter, &state);
+    batch_put(b, 0, i, &diameter, sizeof diameter);
+    batch_put(b, 1, i, &state, sizeof state);
+    return answer;
+}
+
+vtx_status vtx_line_diameter_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride, const vtx_line *line,
+        ptrdiff_t line_stride, const double *mass_flow, ptrdiff_t mass_flow_stride, const double *inlet_pressure,
+        ptrdiff_t inlet_pressure_stride, const double *inlet_temperature, ptrdiff_t inlet_temperature_stride,
+        const double *outlet_pressure, ptrdiff_t outlet_pressure_stride, double *diameter, ptrdiff_t diameter_stride,
+        vtx_line_state *state, ptrdiff_t state_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gas, gas_stride }, { line, line_stride }, { mass_flow, mass_flow_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { outlet_pressure, outlet_pressure_stride } };
+    const struct batch_output out[] = { { diameter, diameter_stride, 0 }, { state, state_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, line_diameter_item, status, failed);
+}
+
+static vtx_status line_length_item(const struct batch *b, size_t i)
+{
+    vtx_gas gas;
+    batch_get_bytes(b, 0, i, &gas, sizeof gas);
+    vtx_line line;
+    batch_get_bytes(b, 1, i, &line, sizeof line);
+    double length;
+    vtx_line_state state;
+    const vtx_status answer = vtx_line_length(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), batch_get(b, 5, i), &length, &state);
+    batch_put(b, 0, i, &length, sizeof length);
+    batch_put(b, 1, i, &state, sizeof state);
+    return answer;
+}
+
+vtx_status vtx_line_length_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride, const vtx_line *line,
+        ptrdiff_t line_stride, const double *mass_flow, ptrdiff_t mass_flow_stride, const double *inlet_pressure,
+        ptrdiff_t inlet_pressure_stride, const double *inlet_temperature, ptrdiff_t inlet_temperature_stride,
+        const double *outlet_pressure, ptrdiff_t outlet_pressure_stride, double *length, ptrdiff_t length_stride,
+        vtx_line_state *state, ptrdiff_t state_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { gas, gas_stride }, { line, line_stride }, { mass_flow, mass_flow_stride },
+        { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
+        { outlet_pressure, outlet_pressure_stride } };
+    const struct batch_output out[] = { { length, length_stride, 0 }, { state, state_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, line_length_item, status, failed);
+}
