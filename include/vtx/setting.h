@@ -153,7 +153,7 @@ VTX_API vtx_status vtx_cold_fraction_for_cooling(const vtx_tube *tube, int32_t m
 VTX_API vtx_status vtx_coldest_outlet(const vtx_tube *tube, int32_t model, double inlet_pressure, double inlet_temperature,
                                       double humidity_ratio, double cold_pressure, double *cold_fraction, double *cold_temperature);
 
-/* A pressure or temperature that fulfils a wish. */
+/* A pressure or temperature that fulfils a wish. The search ends where REAL no longer covers the expansion (vtx_tube_separate). */
 typedef struct vtx_condition_setting {
     double value;               /* Pa or K */
     double value_low;           /* Pa or K  numerically lowest over the band; NaN when an end of the band cannot fulfil the wish */

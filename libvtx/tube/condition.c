@@ -68,7 +68,7 @@ static vtx_status temperature_at(const struct condition *c, double x, double *te
 static vtx_status coldest_at(struct condition *c, double end, double *x)
 {
     *x = end;
-    return c->varied != INLET_TEMPERATURE && c->tube->pressure_exponent < 0 && end > 0 ? find_minimum(excess, c, 0, end, 1e-9 * end, x)
+    return c->varied != INLET_TEMPERATURE && c->tube->pressure_exponent < 0 && end > 0 ? find_minimum(excess, c, 0, end, 1e-6 * end, x)
                                                                                        : VTX_OK;
 }
 
@@ -80,9 +80,9 @@ static vtx_status solve(struct condition *c, double efficiency, double low, doub
     if (status == VTX_OK) {
         const double at_low = excess(low, c), at_end = excess(end, c);
         /* A wish for exactly what an end of the range gives counts as met there. */
-        const double slack = 1e-7; /* J/kg, 1e-10 K */
+        const double slack = 1e-6; /* J/kg, 1e-9 K */
         status = fabs(at_end) <= slack ? (x = end, VTX_OK) : fabs(at_low) <= slack ? (x = low, VTX_OK)
-               : find_root(excess, c, low, end, 1e-14 * larger(high, 1), &x);
+               : find_root(excess, c, low, end, 1e-13 * larger(high, 1), &x);
     }
     if (status == VTX_NOT_CONVERGED && c->status != VTX_OK)
         status = c->status;
@@ -101,13 +101,29 @@ static vtx_status fail_condition(vtx_condition_setting *s, double coldest, doubl
     return status;
 }
 
+/* Brings the cold end of the search to where the model still covers the isentropic expansion. */
+static vtx_status narrow(const struct condition *c, double *low, double *high)
+{
+    struct expansion e;
+    double enthalpy, *end = c->varied == INLET_TEMPERATURE ? low : high;
+    const double step = c->varied == INLET_TEMPERATURE ? 0.05 * (*high - *low) : -0.05 * (*high - *low);
+    vtx_status status = cold_outlet(c, *end, &e, &enthalpy);
+    for (int i = 0; i < 20 && status == VTX_OUT_OF_RANGE; i++) {
+        *end += step;
+        status = cold_outlet(c, *end, &e, &enthalpy);
+    }
+    return status;
+}
+
 static vtx_status solve_condition(struct condition *c, double low, double high, vtx_condition_setting *s)
 {
     const double band[2] = { c->tube->efficiency_low, c->tube->efficiency_high };
-    double end[2], coldest_x, coldest = 0, warmest = 0;
+    double end[2], coldest_x = 0, coldest = 0, warmest = 0;
     c->efficiency = c->tube->peak_efficiency;
     c->status = VTX_OK;
-    vtx_status status = coldest_at(c, high, &coldest_x);
+    vtx_status status = narrow(c, &low, &high);
+    if (status == VTX_OK)
+        status = coldest_at(c, high, &coldest_x);
     if (c->varied == INLET_TEMPERATURE)
         coldest_x = low;
     if (status == VTX_OK)

@@ -7,6 +7,7 @@
 #define VTX_TUBE_ISOBAR_H
 
 #include "../media/process_kernel.h"
+#include "../media/virials.h"
 
 /* A state on the isobar, per kg dry air. */
 struct knot {
@@ -53,7 +54,13 @@ static inline double beyond_knot(const struct knot *a, double enthalpy)
     return a->temperature + step * (1 - 2.5e-5 * step);
 }
 
-/* The state of an enthalpy or entropy from a guess of its temperature. OK, OUT_OF_RANGE, NOT_CONVERGED */
+/* The gas that gives the work: real dry air with its vapour as an ideal gas. A virial series of vapour far below its saturation,
+ * where an expansion without condensation ends, would mean nothing; above saturation the two agree to 1e-4 of the work. */
+struct knot working_gas_at(double pressure, double temperature, double humidity_ratio);
+vtx_status working_gas_of_entropy(double pressure, double humidity_ratio, double entropy, double guess, struct knot *out);
+
+/* The state of an enthalpy or entropy from a guess of its temperature; vapour must be near or above its saturation.
+ * OK, OUT_OF_RANGE, NOT_CONVERGED */
 vtx_status gas_of_enthalpy(double pressure, double humidity_ratio, double enthalpy, double guess, struct knot *out);
 vtx_status gas_of_entropy(double pressure, double humidity_ratio, double entropy, double guess, struct knot *out);
 

@@ -10,21 +10,71 @@ vtx_status real_feed_at(double inlet_pressure, double inlet_temperature, double 
     return VTX_OK;
 }
 
-/* Starts from the perfect gas with the heat capacity of dry air half way, 0.286 R/cp of the low-pressure limit. */
-vtx_status real_feed_expand(double cold_pressure, struct real_feed *feed)
+/* Where the working gas ends up when its vapour condenses at constant entropy: vapour supersaturated S-fold gives L/T - R ln S.
+ * Rough for much water; the search that starts here is bracketed. */
+static double warmed_at_constant_entropy(const struct real_feed *f)
 {
-    const struct moist_mixture *inlet = &feed->inlet;
+    const struct knot *gas = &f->isentropic;
+    const double vapour_pressure = f->inlet.vapour_fraction * f->cold_pressure, specific = gas_constant / water_molar_mass;
+    double temperature = gas->temperature;
+    for (int i = 0; i < 4; i++) {
+        const int32_t phase = stable_phase(temperature);
+        const double saturated = smaller(pure_saturation_pressure(temperature, phase), vapour_pressure);
+        const double condensed = f->inlet.humidity_ratio * (1 - saturated / vapour_pressure);
+        const double given = latent_heat(phase) / temperature - specific * log(vapour_pressure / saturated);
+        const double next = gas->temperature * exp(condensed * larger(given, 0) / gas->heat_capacity);
+        temperature = smaller(i == 0 ? next : 0.5 * (temperature + next), f->inlet.temperature);
+    }
+    return temperature;
+}
+
+/* Expansion in equilibrium; half of Raoult's fraction is below saturation, so that little vapour needs no closer look. */
+static vtx_status expand_in_equilibrium(struct real_feed *f, double *enthalpy)
+{
+    const struct moist_mixture *inlet = &f->inlet;
+    const double gas = f->isentropic.temperature;
+    struct moist_mixture m;
+    struct knot k;
+    vtx_status status;
+    if (inlet->phase == PHASE_NONE &&
+        2 * inlet->vapour_fraction * f->cold_pressure <= pure_saturation_pressure(gas, stable_phase(gas))) {
+        status = gas_of_entropy(f->cold_pressure, inlet->humidity_ratio, inlet->entropy, gas, &k);
+        f->isentropic_temperature = k.temperature;
+        *enthalpy = k.enthalpy;
+        return status;
+    }
+    status = moist_of_entropy(VTX_AIR_REAL, f->cold_pressure, inlet->total_water, inlet->entropy, warmed_at_constant_entropy(f), &m);
+    f->isentropic_temperature = m.temperature;
+    *enthalpy = m.enthalpy;
+    return status;
+}
+
+/* Starts from the perfect gas. */
+vtx_status real_feed_expand(double cold_pressure, struct real_feed *f)
+{
+    const struct moist_mixture *inlet = &f->inlet;
+    const double w = inlet->humidity_ratio;
     struct knot gas = { inlet->temperature, inlet->enthalpy, inlet->entropy, inlet->heat_capacity };
-    feed->cold_pressure = cold_pressure;
-    if (inlet->phase != PHASE_NONE)
-        gas = gas_at(inlet->pressure, inlet->temperature, inlet->humidity_ratio);
-    feed->isentropic = gas;
+    double equilibrium;
+    f->cold_pressure = cold_pressure;
+    f->isentropic = gas;
+    f->isentropic_temperature = inlet->temperature;
     if (cold_pressure == inlet->pressure)
         return VTX_OK;
-    const double exponent = gas_constant / moist_air_molar_mass / gas.heat_capacity;
+    if (inlet->total_water > 0)
+        gas = working_gas_at(inlet->pressure, inlet->temperature, w);
+    const double exponent = gas_constant * (1 / moist_air_molar_mass + w / water_molar_mass) / gas.heat_capacity;
     const double guess = gas.temperature * exp(exponent * log(cold_pressure / inlet->pressure));
-    vtx_status status = gas_of_entropy(cold_pressure, inlet->humidity_ratio, gas.entropy, guess, &feed->isentropic);
-    feed->work = larger(gas.enthalpy - feed->isentropic.enthalpy, 0);
+    vtx_status status = working_gas_of_entropy(cold_pressure, w, gas.entropy, guess, &f->isentropic);
+    if (status != VTX_OK)
+        return status;
+    f->work = larger(gas.enthalpy - f->isentropic.enthalpy, 0);
+    f->isentropic_temperature = f->isentropic.temperature;
+    f->isentropic.enthalpy = inlet->enthalpy - f->work;
+    if (inlet->total_water == 0)
+        return VTX_OK;
+    status = expand_in_equilibrium(f, &equilibrium);
+    f->work = smaller(f->work, larger(inlet->enthalpy - equilibrium, 0));
     return status;
 }
 

@@ -1,8 +1,8 @@
 /* Real moist air on its way through the tube: what it can give, and the streams that have an enthalpy. Internal.
  *
  * The work that the cold stream can give is that of its gas, all water kept as vapour: condensation happens after the separation
- * and warms the stream by its latent heat. No accepted efficiency then breaks the second law: the gas alone would stay at or above
- * its isentropic state, and equilibrium at the same enthalpy only adds entropy. */
+ * and warms the stream by its latent heat. It is at most what the isentropic expansion in equilibrium gives, so that no accepted
+ * efficiency breaks the second law. */
 #ifndef VTX_TUBE_REAL_FEED_H
 #define VTX_TUBE_REAL_FEED_H
 
@@ -11,9 +11,13 @@
 struct real_feed {
     struct moist_mixture inlet;
     double cold_pressure;
-    struct knot isentropic; /* the inlet's gas at the cold pressure */
-    double work;            /* J/kg dry air, isentropic drop of the gas's enthalpy */
+    struct knot isentropic;        /* the inlet's gas expanded without condensation; its enthalpy is the gas's at the inlet less work */
+    double work;                   /* J/kg dry air */
+    double isentropic_temperature; /* expanded in equilibrium */
 };
+
+/* J/kg, for starts of searches only. */
+static inline double latent_heat(int32_t phase) { return phase == PHASE_ICE ? 2.835e6 : 2.48e6; }
 
 /* OK, OUT_OF_RANGE, NOT_CONVERGED */
 vtx_status real_feed_at(double inlet_pressure, double inlet_temperature, double humidity_ratio, struct real_feed *feed);

@@ -50,8 +50,6 @@ static void keep_gas(const struct separation *s, double pressure, const struct k
     m->advisories = moist_extrapolated(pressure, k->temperature);
 }
 
-static double latent_heat(int32_t phase) { return phase == PHASE_ICE ? 2.835e6 : 2.48e6; }
-
 /* Where supersaturated gas at `gas` ends up over a phase: cp (T - gas) = L w (1 - psat(T)/psat(Ts)), as the enhancement factor hardly
  * changes. Starts from the closed form of an exponential psat. */
 static double warmed_over(const struct separation *s, double saturated, double gas, int32_t phase)
@@ -121,39 +119,6 @@ static vtx_status find_throttle(struct separation *s)
         status = find_stream(s, &s->cold, m.enthalpy, vapour_temperature(s, m.enthalpy), &m);
     s->throttle = knot_of(&m);
     s->throttle_condenses = m.phase != PHASE_NONE;
-    return status;
-}
-
-/* Where the gas of an isentropic expansion ends up when its vapour freezes at constant entropy: a vapour supersaturated S-fold gives
- * L/T - R ln S. Rough for much water; the search that starts here is bracketed. */
-static double warmed_at_constant_entropy(const struct separation *s)
-{
-    const struct knot *gas = &s->feed.isentropic;
-    const double x = s->feed.inlet.vapour_fraction, w = s->feed.inlet.humidity_ratio, specific = gas_constant / water_molar_mass;
-    double temperature = gas->temperature;
-    for (int i = 0; i < 4; i++) {
-        const double vapour_pressure = x * s->cold.pressure;
-        const double saturated = smaller(pure_saturation_pressure(temperature, stable_phase(temperature)), vapour_pressure);
-        const double condensed = w * (1 - saturated / vapour_pressure);
-        const double given = latent_heat(stable_phase(temperature)) / temperature - specific * log(vapour_pressure / saturated);
-        const double next = gas->temperature * exp(condensed * larger(given, 0) / gas->heat_capacity);
-        temperature = smaller(i == 0 ? next : 0.5 * (temperature + next), s->feed.inlet.temperature);
-    }
-    return temperature;
-}
-
-/* Isentropic expansion in equilibrium. */
-static vtx_status find_isentropic(const struct separation *s, double *temperature)
-{
-    const struct moist_mixture *inlet = &s->feed.inlet;
-    const double gas = s->feed.isentropic.temperature;
-    struct moist_mixture m;
-    *temperature = gas;
-    if (s->cold.pressure == inlet->pressure || (is_dry(s) && is_far_from_saturation(s, &s->cold, gas)))
-        return VTX_OK;
-    vtx_status status = moist_of_entropy(VTX_AIR_REAL, s->cold.pressure, s->total_water, inlet->entropy,
-                                         warmed_at_constant_entropy(s), &m);
-    *temperature = m.temperature;
     return status;
 }
 
@@ -265,8 +230,6 @@ vtx_status separate_real(const vtx_tube *tube, double inlet_pressure, double inl
     if (status == VTX_OK)
         status = find_throttle(&s);
     if (status == VTX_OK)
-        status = find_isentropic(&s, &out->isentropic_temperature);
-    if (status == VTX_OK)
         status = find_ambient(&s);
     if (status == VTX_OK)
         status = separate_at(&s, smaller(gain * tube->peak_efficiency, 1), NULL, &typical);
@@ -276,6 +239,7 @@ vtx_status separate_real(const vtx_tube *tube, double inlet_pressure, double inl
         status = separate_at(&s, smaller(gain * tube->efficiency_high, 1), &typical, &strong);
     if (status != VTX_OK)
         return status;
+    out->isentropic_temperature = s.feed.isentropic_temperature;
     out->throttle_temperature = s.throttle.temperature;
     out->advisories = curve_advisories(tube, log_ratio, cold_fraction) | throat_advisory(&s, log_ratio) |
                       (gain * tube->efficiency_high > 1 ? VTX_ADVISORY_SECOND_LAW_LIMITED : 0);

@@ -7,6 +7,9 @@
 /* A wish for exactly the end of a branch may miss it by rounding. */
 static const double end_rounding = 1e-11;
 
+/* How close a minimum of the cold fraction is followed: rounding makes its valley flat below. */
+static const double valley = 1e-7;
+
 /* One outlet of the tube as a function of the cold fraction, in enthalpy. */
 struct outlet {
     const vtx_tube *tube;
@@ -81,7 +84,7 @@ static vtx_status root_between(root_function *f, struct outlet *o, double low, d
 static vtx_status coldest_fraction_of(struct outlet *o, double *mu)
 {
     *mu = o->tube->coldest_fraction;
-    return o->tube->cold_leak == 0 ? VTX_OK : find_minimum(cold_excess, o, 0, 1, 1e-9, mu);
+    return o->tube->cold_leak == 0 ? VTX_OK : find_minimum(cold_excess, o, 0, 1, valley, mu);
 }
 
 /* The ends of a branch of the cold curve. */
@@ -116,7 +119,7 @@ static vtx_status hot_fraction_of(struct outlet *o, int32_t branch, double *mu)
     (void)branch;
     double hottest = 1;
     if (o->tube->hot_leak != 0) {
-        vtx_status status = find_minimum(negative_hot, o, 0, 1, 1e-9, &hottest);
+        vtx_status status = find_minimum(negative_hot, o, 0, 1, valley, &hottest);
         return status == VTX_OK ? root_between(hot_excess, o, 0, hottest, o->e.work, mu) : status;
     }
     const double rise = o->wanted - o->e.inlet_enthalpy, slack = end_rounding * o->e.work;
@@ -137,7 +140,7 @@ static vtx_status best_fraction_of(struct outlet *o, double *mu)
     if (margin <= 0)
         return VTX_NO_SOLUTION;
     if (o->tube->cold_leak != 0)
-        return find_minimum(negative_cooling, o, 0, 1, 1e-9, mu);
+        return find_minimum(negative_cooling, o, 0, 1, valley, mu);
     const double lift = o->target_enthalpy - o->e.inlet_enthalpy;
     /* delta beyond 2/(1-m) means all air; this also keeps a vanishing peak from overflowing. */
     *mu = lift * (1 - coldest) >= 2 * o->peak ? 1 : best_fraction(coldest, lift / o->peak);
@@ -260,7 +263,7 @@ vtx_status vtx_cold_fraction_for_hot_temperature(const vtx_tube *tube, int32_t m
     if (status == VTX_OK) {
         set_efficiency(&o, tube->peak_efficiency);
         if (tube->hot_leak != 0)
-            status = find_minimum(negative_hot, &o, 0, 1, 1e-9, &hottest);
+            status = find_minimum(negative_hot, &o, 0, 1, valley, &hottest);
     }
     if (status == VTX_OK)
         status = feed_temperature(&o.e, hot_pressure, hot_enthalpy(&o, 0), &setting->attainable_low);
