@@ -67,11 +67,13 @@ static void the_printed_table_is_the_formula_rounded(void)
 
 static void between_two_rows_the_louder_one_speaks(void)
 {
-    double time;
-    EXPECT_OK(vtx_osha_table_time(90.001, &time));
-    EXPECT_NEAR(time, 6 * hour, 1e-15);
-    EXPECT_OK(vtx_osha_table_time(104.9, &time));
-    EXPECT_NEAR(time, hour, 1e-15);
+    static const double level[] = { 90, 92, 95, 97, 100, 102, 105, 110, 115 };
+    double time, next;
+    for (size_t i = 0; i + 1 < sizeof level / sizeof level[0]; i++) {
+        EXPECT_OK(vtx_osha_table_time(level[i] + 1e-9, &time));
+        EXPECT_OK(vtx_osha_table_time(level[i + 1], &next));
+        EXPECT(time == next);
+    }
     EXPECT_STATUS(vtx_osha_table_time(89.9, &time), VTX_OUT_OF_RANGE);
     EXPECT_STATUS(vtx_osha_table_time(115.1, &time), VTX_OUT_OF_RANGE);
 }
@@ -164,6 +166,25 @@ static void daily_exposure_of_a_split_day_is_that_of_the_whole(void)
     EXPECT_WITHIN(permissible, 91, 1e-12);
 }
 
+static void daily_exposure_averages_energy_over_eight_hours(void)
+{
+    const double level[] = { 84, 97, 101 }, time[] = { 5 * hour, 1 * hour, 0.25 * hour };
+    double energy = 0, daily;
+    for (int i = 0; i < PERIODS; i++)
+        energy += time[i] * pow(10, level[i] / 10);
+    EXPECT_OK(vtx_daily_exposure_level_of_day(level, time, PERIODS, &daily));
+    EXPECT_WITHIN(daily, 10 * log10(energy / (8 * hour)), 1e-12);
+}
+
+static void a_day_may_be_full(void)
+{
+    const double level[] = { 84, 97, 101 }, time[] = { 8 * hour, 8 * hour, 8 * hour };
+    double value;
+    EXPECT_OK(vtx_osha_dose_of_day(level, time, PERIODS, 80, &value));
+    EXPECT_OK(vtx_niosh_dose_of_day(level, time, PERIODS, &value));
+    EXPECT_OK(vtx_daily_exposure_level_of_day(level, time, PERIODS, &value));
+}
+
 static void five_equal_days_average_to_one_of_them(void)
 {
     const double daily[] = { 84, 84, 84, 84, 84, 0, 0 };
@@ -248,6 +269,8 @@ static const struct test_case tests[] = {
     { "levels below the threshold do not count", levels_below_the_threshold_do_not_count },
     { "doses of a day add", doses_of_a_day_add },
     { "daily exposure of a split day is that of the whole", daily_exposure_of_a_split_day_is_that_of_the_whole },
+    { "daily exposure averages energy over eight hours", daily_exposure_averages_energy_over_eight_hours },
+    { "a day may be full", a_day_may_be_full },
     { "five equal days average to one of them", five_equal_days_average_to_one_of_them },
     { "EU values bind as the directive says", eu_values_bind_as_the_directive_says },
     { "a weak protector protects nothing", a_weak_protector_protects_nothing },
