@@ -66,7 +66,7 @@ int main(void)
 {
     char line[1024];
     while (fgets(line, sizeof line, stdin)) {
-        double number[NUMBERS_MAX] = { 0 }, value = NAN;
+        double number[NUMBERS_MAX] = { 0 }, value = (double)NAN;
         char *rest = line + strcspn(line, " "), *end;
         *rest++ = 0;
         for (int n = 0; n < NUMBERS_MAX; n++, rest = end) {
