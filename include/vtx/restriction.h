@@ -27,7 +27,7 @@ extern "C" {
  * choked                 out  -     1 at and below the critical pressure ratio, else 0; may be null
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
- * accuracy  rounding; air is a perfect gas to 0.06 % at 1 bar and 0.4 % at 8 bar; the coefficient is rarely known to 2 %
+ * accuracy  7e-16 relative of the formula, down to equal pressures; air is a perfect gas to 0.06 % at 1 bar and 0.4 % at 8 bar; the coefficient is rarely known to 2 %
  * note      real air, choked: multiply the coefficient by vtx_air_critical_flow_factor over vtx_critical_flow_function
  * source    NACA Report 1135 (1953), equations 43 to 45
  */

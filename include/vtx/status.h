@@ -21,7 +21,7 @@ extern "C" {
 typedef int32_t vtx_status;
 
 /* Codes are never renumbered. On any code but VTX_OK every double output is a quiet NaN and every int32_t
- * output is -1, except fields named attainable_* with VTX_NO_SOLUTION and the good items of VTX_PARTIAL. */
+ * output is -1, except fields and outputs named attainable_* with VTX_NO_SOLUTION and the good items of VTX_PARTIAL. */
 enum vtx_status_code {
     VTX_OK = 0,            /* outputs are valid */
     VTX_BAD_ARGUMENT = 1,  /* null, NaN, infinity, unknown selector, or a value no physics allows */
