@@ -39,17 +39,22 @@
 #include <vtx/thermometry.h>
 
 #include <vtx/air_cost.h>
+#include <vtx/cold_tube.h>
 #include <vtx/compressor.h>
+#include <vtx/convection.h>
 #include <vtx/dead_end.h>
 #include <vtx/drying.h>
 #include <vtx/exposure.h>
 #include <vtx/filter.h>
+#include <vtx/freezing.h>
+#include <vtx/insulation.h>
 #include <vtx/machining.h>
 #include <vtx/material.h>
 #include <vtx/noise.h>
 #include <vtx/part.h>
 #include <vtx/purity.h>
 #include <vtx/receiver.h>
+#include <vtx/surface.h>
 #include <vtx/tool.h>
 #include <vtx/touch.h>
 #include <vtx/transient.h>

@@ -1,15 +1,20 @@
 /* Every numeric call of the duty layer in one shape. Written by build-aux/generate. */
 #include <vtx/air_cost.h>
+#include <vtx/cold_tube.h>
 #include <vtx/compressor.h>
+#include <vtx/convection.h>
 #include <vtx/dead_end.h>
 #include <vtx/drying.h>
 #include <vtx/exposure.h>
 #include <vtx/filter.h>
+#include <vtx/freezing.h>
+#include <vtx/insulation.h>
 #include <vtx/machining.h>
 #include <vtx/noise.h>
 #include <vtx/part.h>
 #include <vtx/purity.h>
 #include <vtx/receiver.h>
+#include <vtx/surface.h>
 #include <vtx/tool.h>
 #include <vtx/touch.h>
 #include <vtx/transient.h>
@@ -44,6 +49,31 @@ static vtx_status compressor_year_columns(size_t n, const struct call_values *v,
         column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
         column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
         column->status, column->failed);
+}
+
+static vtx_status tube_in_room_call(const struct call_values *v)
+{
+    return vtx_tube_in_room(v->record[0], v->record[1], v->number[0], v->out[0]);
+}
+
+static vtx_status tube_in_room_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_tube_in_room_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cover_to_stay_dry_call(const struct call_values *v)
+{
+    return vtx_cover_to_stay_dry(v->record[0], v->record[1], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status cover_to_stay_dry_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cover_to_stay_dry_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status isothermal_compression_power_call(const struct call_values *v)
@@ -146,6 +176,218 @@ static vtx_status compressor_at_demand_columns(size_t n, const struct call_value
     (void)v;
     return vtx_compressor_at_demand_batch(n, column->in[0], column->in_stride[0], column->in[1],
         column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status rayleigh_number_call(const struct call_values *v)
+{
+    return vtx_rayleigh_number(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->out[0]);
+}
+
+static vtx_status rayleigh_number_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_rayleigh_number_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status nusselt_horizontal_cylinder_call(const struct call_values *v)
+{
+    return vtx_nusselt_horizontal_cylinder(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status nusselt_horizontal_cylinder_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_horizontal_cylinder_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status nusselt_vertical_plate_call(const struct call_values *v)
+{
+    return vtx_nusselt_vertical_plate(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status nusselt_vertical_plate_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_vertical_plate_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status nusselt_vertical_plate_laminar_call(const struct call_values *v)
+{
+    return vtx_nusselt_vertical_plate_laminar(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status nusselt_vertical_plate_laminar_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_vertical_plate_laminar_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status nusselt_sphere_natural_call(const struct call_values *v)
+{
+    return vtx_nusselt_sphere_natural(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status nusselt_sphere_natural_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_sphere_natural_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status nusselt_plate_outward_call(const struct call_values *v)
+{
+    return vtx_nusselt_plate_outward(v->number[0], v->out[0]);
+}
+
+static vtx_status nusselt_plate_outward_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_plate_outward_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status nusselt_plate_outward_laminar_call(const struct call_values *v)
+{
+    return vtx_nusselt_plate_outward_laminar(v->number[0], v->out[0]);
+}
+
+static vtx_status nusselt_plate_outward_laminar_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_plate_outward_laminar_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status nusselt_plate_inward_call(const struct call_values *v)
+{
+    return vtx_nusselt_plate_inward(v->number[0], v->out[0]);
+}
+
+static vtx_status nusselt_plate_inward_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_plate_inward_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status nusselt_cross_flow_call(const struct call_values *v)
+{
+    return vtx_nusselt_cross_flow(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status nusselt_cross_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_cross_flow_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status nusselt_cross_flow_power_call(const struct call_values *v)
+{
+    return vtx_nusselt_cross_flow_power(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status nusselt_cross_flow_power_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_cross_flow_power_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status nusselt_sphere_in_stream_call(const struct call_values *v)
+{
+    return vtx_nusselt_sphere_in_stream(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status nusselt_sphere_in_stream_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_sphere_in_stream_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status nusselt_plate_in_stream_call(const struct call_values *v)
+{
+    return vtx_nusselt_plate_in_stream(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status nusselt_plate_in_stream_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_plate_in_stream_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status nusselt_mixed_call(const struct call_values *v)
+{
+    return vtx_nusselt_mixed(v->number[0], v->number[1], v->out[0], v->out[1]);
+}
+
+static vtx_status nusselt_mixed_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_nusselt_mixed_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status radiation_coefficient_call(const struct call_values *v)
+{
+    return vtx_radiation_coefficient(v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status radiation_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_radiation_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status horizontal_pipe_coefficient_call(const struct call_values *v)
+{
+    return vtx_horizontal_pipe_coefficient(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status horizontal_pipe_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_horizontal_pipe_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status vertical_pipe_coefficient_call(const struct call_values *v)
+{
+    return vtx_vertical_pipe_coefficient(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status vertical_pipe_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_vertical_pipe_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status room_coefficient_call(const struct call_values *v)
+{
+    return vtx_room_coefficient(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->number[6], v->out[0]);
+}
+
+static vtx_status room_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_room_coefficient_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status dead_end_pressure_call(const struct call_values *v)
@@ -480,6 +722,89 @@ static vtx_status filter_economic_interval_columns(size_t n, const struct call_v
     return vtx_filter_economic_interval_batch(n, column->in[0], column->in_stride[0], column->in[1],
         column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
         column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status feed_freezing_call(const struct call_values *v)
+{
+    return vtx_feed_freezing(v->selector[0], v->number[0], v->number[1], v->selector[1], v->number[2], v->number[3],
+        v->number[4], v->number[5], v->number[6], v->out[0]);
+}
+
+static vtx_status feed_freezing_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_feed_freezing_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], v->selector[1], column->in[2], column->in_stride[2], column->in[3],
+        column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
+        column->in[6], column->in_stride[6], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status covered_tube_heat_call(const struct call_values *v)
+{
+    return vtx_covered_tube_heat(v->record[0], v->number[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status covered_tube_heat_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_covered_tube_heat_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cover_inside_temperature_call(const struct call_values *v)
+{
+    return vtx_cover_inside_temperature(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->out[0]);
+}
+
+static vtx_status cover_inside_temperature_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cover_inside_temperature_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status critical_radius_call(const struct call_values *v)
+{
+    return vtx_critical_radius(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status critical_radius_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_critical_radius_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status insulation_thickness_call(const struct call_values *v)
+{
+    return vtx_insulation_thickness(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->out[0]);
+}
+
+static vtx_status insulation_thickness_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_insulation_thickness_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status wall_insulation_thickness_call(const struct call_values *v)
+{
+    return vtx_wall_insulation_thickness(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->out[0]);
+}
+
+static vtx_status wall_insulation_thickness_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_wall_insulation_thickness_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status turning_removal_call(const struct call_values *v)
@@ -997,6 +1322,98 @@ static vtx_status leakage_from_decay_columns(size_t n, const struct call_values 
         column->status, column->failed);
 }
 
+static vtx_status judge_surface_call(const struct call_values *v)
+{
+    return vtx_judge_surface(v->record[0], v->number[0], v->out[0]);
+}
+
+static vtx_status judge_surface_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_judge_surface_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status deposition_rate_call(const struct call_values *v)
+{
+    return vtx_deposition_rate(v->record[0], v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status deposition_rate_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_deposition_rate_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status vapour_diffusivity_call(const struct call_values *v)
+{
+    return vtx_vapour_diffusivity(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status vapour_diffusivity_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_vapour_diffusivity_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status mass_transfer_coefficient_call(const struct call_values *v)
+{
+    return vtx_mass_transfer_coefficient(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status mass_transfer_coefficient_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_mass_transfer_coefficient_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status vapour_flux_call(const struct call_values *v)
+{
+    return vtx_vapour_flux(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status vapour_flux_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_vapour_flux_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status wet_surface_flux_call(const struct call_values *v)
+{
+    return vtx_wet_surface_flux(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->out[0]);
+}
+
+static vtx_status wet_surface_flux_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_wet_surface_flux_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
+static vtx_status evaporation_drop_call(const struct call_values *v)
+{
+    return vtx_evaporation_drop(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->number[5],
+        v->out[0]);
+}
+
+static vtx_status evaporation_drop_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_evaporation_drop_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->in[5], column->in_stride[5], column->out[0], column->out_stride[0],
+        column->status, column->failed);
+}
+
 static vtx_status fin_of_bar_call(const struct call_values *v)
 {
     return vtx_fin_of_bar(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
@@ -1320,6 +1737,17 @@ const struct call_description calls_duty[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_air_year), "vtx_air_year", "ddddddddii", 0 } } },
+    { "vtx_tube_in_room", tube_in_room_call, tube_in_room_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_room), "vtx_room", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_covered_tube), "vtx_covered_tube", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_tube_surface), "vtx_tube_surface", "dddddddddddii", 0 } } },
+    { "vtx_cover_to_stay_dry", cover_to_stay_dry_call, cover_to_stay_dry_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_room), "vtx_room", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_covered_tube), "vtx_covered_tube", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_dry_cover), "vtx_dry_cover", "dddddaii", 0 } } },
     { "vtx_isothermal_compression_power", isothermal_compression_power_call, isothermal_compression_power_columns, 4,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -1367,6 +1795,85 @@ const struct call_description calls_duty[] = {
       { { CALL_RECORD, sizeof(vtx_compressor), "vtx_compressor", NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_compressor_duty), "vtx_compressor_duty", "ddddddddii", 0 } } },
+    { "vtx_rayleigh_number", rayleigh_number_call, rayleigh_number_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_horizontal_cylinder", nusselt_horizontal_cylinder_call, nusselt_horizontal_cylinder_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_vertical_plate", nusselt_vertical_plate_call, nusselt_vertical_plate_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_vertical_plate_laminar", nusselt_vertical_plate_laminar_call, nusselt_vertical_plate_laminar_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_sphere_natural", nusselt_sphere_natural_call, nusselt_sphere_natural_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_plate_outward", nusselt_plate_outward_call, nusselt_plate_outward_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_plate_outward_laminar", nusselt_plate_outward_laminar_call, nusselt_plate_outward_laminar_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_plate_inward", nusselt_plate_inward_call, nusselt_plate_inward_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_cross_flow", nusselt_cross_flow_call, nusselt_cross_flow_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_cross_flow_power", nusselt_cross_flow_power_call, nusselt_cross_flow_power_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_sphere_in_stream", nusselt_sphere_in_stream_call, nusselt_sphere_in_stream_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_plate_in_stream", nusselt_plate_in_stream_call, nusselt_plate_in_stream_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_nusselt_mixed", nusselt_mixed_call, nusselt_mixed_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_radiation_coefficient", radiation_coefficient_call, radiation_coefficient_columns, 4,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_horizontal_pipe_coefficient", horizontal_pipe_coefficient_call, horizontal_pipe_coefficient_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_vertical_pipe_coefficient", vertical_pipe_coefficient_call, vertical_pipe_coefficient_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_room_coefficient", room_coefficient_call, room_coefficient_columns, 9,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_surface_coefficient), "vtx_surface_coefficient", "dddddddddddddii", 0 } } },
     { "vtx_dead_end_pressure", dead_end_pressure_call, dead_end_pressure_columns, 6,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -1491,6 +1998,50 @@ const struct call_description calls_duty[] = {
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_filter_economic_interval", filter_economic_interval_call, filter_economic_interval_columns, 5,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_feed_freezing", feed_freezing_call, feed_freezing_columns, 10,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_feed_water), "vtx_feed_water", "dddddddddddiiii", 0 } } },
+    { "vtx_covered_tube_heat", covered_tube_heat_call, covered_tube_heat_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_covered_tube), "vtx_covered_tube", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_tube_heat), "vtx_tube_heat", "ddddddddii", 0 } } },
+    { "vtx_cover_inside_temperature", cover_inside_temperature_call, cover_inside_temperature_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_critical_radius", critical_radius_call, critical_radius_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_insulation_thickness", insulation_thickness_call, insulation_thickness_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_wall_insulation_thickness", wall_insulation_thickness_call, wall_insulation_thickness_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -1717,6 +2268,48 @@ const struct call_description calls_duty[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_leakage_from_decay", leakage_from_decay_call, leakage_from_decay_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_judge_surface", judge_surface_call, judge_surface_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_room), "vtx_room", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_surface_state), "vtx_surface_state", "ddddii", 0 } } },
+    { "vtx_deposition_rate", deposition_rate_call, deposition_rate_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_room), "vtx_room", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_deposition), "vtx_deposition", "ddddddddii", 0 } } },
+    { "vtx_vapour_diffusivity", vapour_diffusivity_call, vapour_diffusivity_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_mass_transfer_coefficient", mass_transfer_coefficient_call, mass_transfer_coefficient_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_vapour_flux", vapour_flux_call, vapour_flux_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_wet_surface_flux", wet_surface_flux_call, wet_surface_flux_columns, 7,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_evaporation_drop", evaporation_drop_call, evaporation_drop_columns, 7,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

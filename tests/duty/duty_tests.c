@@ -3,15 +3,20 @@
 
 extern const struct call_description calls_duty[];
 extern const size_t calls_duty_count;
+extern const struct test_suite suite_cold_tube;
 extern const struct test_suite suite_compressor;
+extern const struct test_suite suite_convection;
 extern const struct test_suite suite_dead_end;
 extern const struct test_suite suite_drying;
 extern const struct test_suite suite_exposure;
 extern const struct test_suite suite_filter;
+extern const struct test_suite suite_freezing;
+extern const struct test_suite suite_insulation;
 extern const struct test_suite suite_machining;
 extern const struct test_suite suite_material;
 extern const struct test_suite suite_noise;
 extern const struct test_suite suite_part;
+extern const struct test_suite suite_surface;
 extern const struct test_suite suite_tool;
 extern const struct test_suite suite_touch;
 extern const struct test_suite suite_transient;
@@ -43,6 +48,16 @@ static int make_record(const char *type, void *record)
         memcpy(record, &tool, sizeof tool);
         return 1;
     }
+    if (strcmp(type, "vtx_room") == 0) {
+        const vtx_room room = sample_room();
+        memcpy(record, &room, sizeof room);
+        return 1;
+    }
+    if (strcmp(type, "vtx_covered_tube") == 0) {
+        const vtx_covered_tube tube = sample_tube();
+        memcpy(record, &tube, sizeof tube);
+        return 1;
+    }
     if (strcmp(type, "vtx_skin") == 0)
         return vtx_skin_init(record) == VTX_OK;
     if (strcmp(type, "vtx_heat_partition") == 0)
@@ -64,15 +79,20 @@ int main(void)
 {
     static const struct test_suite *const suites[] = {
         &suite_duty_calls,
+        &suite_cold_tube,
         &suite_compressor,
+        &suite_convection,
         &suite_dead_end,
         &suite_drying,
         &suite_exposure,
         &suite_filter,
+        &suite_freezing,
+        &suite_insulation,
         &suite_machining,
         &suite_material,
         &suite_noise,
         &suite_part,
+        &suite_surface,
         &suite_tool,
         &suite_touch,
         &suite_transient,

@@ -5,9 +5,11 @@
 #include <vtx/compressor.h>
 #include <vtx/drying.h>
 #include <vtx/filter.h>
+#include <vtx/insulation.h>
 #include <vtx/machining.h>
 #include <vtx/material.h>
 #include <vtx/part.h>
+#include <vtx/surface.h>
 #include <vtx/tool.h>
 #include <vtx/touch.h>
 
@@ -17,6 +19,8 @@ vtx_air_treatment sample_treatment(void);
 vtx_compressor sample_compressor(void);
 vtx_filter sample_filter(void);
 vtx_part sample_part(void);
+vtx_room sample_room(void);
 vtx_tool sample_tool(void);
+vtx_covered_tube sample_tube(void);
 
 #endif
