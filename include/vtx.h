@@ -12,6 +12,7 @@
 #include <vtx/air_quality.h>
 #include <vtx/atmosphere.h>
 #include <vtx/moist_air.h>
+#include <vtx/moist_pair.h>
 #include <vtx/process.h>
 #include <vtx/water.h>
 

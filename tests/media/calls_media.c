@@ -3,6 +3,7 @@
 #include <vtx/air_quality.h>
 #include <vtx/atmosphere.h>
 #include <vtx/moist_air.h>
+#include <vtx/moist_pair.h>
 #include <vtx/process.h>
 #include <vtx/water.h>
 
@@ -377,6 +378,19 @@ static vtx_status frost_point_at_pressure_columns(size_t n, const struct call_va
     return vtx_frost_point_at_pressure_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
         column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
         column->status, column->failed);
+}
+
+static vtx_status moist_air_from_pair_call(const struct call_values *v)
+{
+    return vtx_moist_air_from_pair(v->selector[0], v->number[0], v->selector[1], v->number[1], v->selector[2],
+        v->number[2], v->out[0]);
+}
+
+static vtx_status moist_air_from_pair_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_moist_air_from_pair_batch(n, v->selector[0], column->in[0], column->in_stride[0], v->selector[1],
+        column->in[1], column->in_stride[1], v->selector[2], column->in[2], column->in_stride[2], column->out[0],
+        column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status expansion_isentropic_call(const struct call_values *v)
@@ -792,6 +806,14 @@ const struct call_description calls_media[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_moist_air_from_pair", moist_air_from_pair_call, moist_air_from_pair_columns, 7,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_moist_air), "vtx_moist_air", "ddddddddddddddddddddii", 0 } } },
     { "vtx_expansion_isentropic", expansion_isentropic_call, expansion_isentropic_columns, 6,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
