@@ -5,6 +5,7 @@
 #ifndef VTX_FILTER_H
 #define VTX_FILTER_H
 
+#include <vtx/chain_element.h>
 #include <vtx/status.h>
 
 #ifdef __cplusplus
@@ -74,6 +75,18 @@ VTX_API vtx_status vtx_filter_loading(const vtx_filter *filter, double density, 
  */
 VTX_API vtx_status vtx_filter_loading_when_due(const vtx_filter *filter, double *loading);
 
+/* The filter with its loaded element as a part of a supply: what loading takes from the pressure at the cooler, by chain.h.
+ *
+ * filter         in
+ * loading        in   -  0.01..1e4
+ * chain_element  out
+ *
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where vtx_chain_filter refuses the rating)
+ * accuracy  as vtx_filter_drop
+ * source    vtx_chain_filter, its laminar part times the loading
+ */
+VTX_API vtx_status vtx_filter_element(const vtx_filter *filter, double loading, vtx_chain_element *chain_element);
+
 /* Time left until an element is due, from how far it has come.
  *
  * growth        in   -  VTX_FILTER_CAKE or VTX_FILTER_CLOGGING
@@ -114,6 +127,9 @@ VTX_API vtx_status vtx_filter_loading_batch(size_t n, const vtx_filter *filter, 
         size_t *failed);
 VTX_API vtx_status vtx_filter_loading_when_due_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride,
         double *loading, ptrdiff_t loading_stride, int32_t *status, size_t *failed);
+VTX_API vtx_status vtx_filter_element_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride,
+        const double *loading, ptrdiff_t loading_stride, vtx_chain_element *chain_element,
+        ptrdiff_t chain_element_stride, int32_t *status, size_t *failed);
 VTX_API vtx_status vtx_filter_time_left_batch(size_t n, int32_t growth, const double *service_time,
         ptrdiff_t service_time_stride, const double *loading, ptrdiff_t loading_stride, const double *loading_due,
         ptrdiff_t loading_due_stride, double *time_left, ptrdiff_t time_left_stride, int32_t *status, size_t *failed);

@@ -1,7 +1,7 @@
 /* Filters in service. */
 #include <vtx/filter.h>
 
-#include "../base/numeric.h"
+#include "../flow/isentropic_kernel.h"
 
 #define MASS_FLOW_MIN 1e-9
 #define FILTER_FLOW_MAX 1e4
@@ -85,6 +85,21 @@ vtx_status vtx_filter_loading_when_due(const vtx_filter *filter, double *loading
     if (status != VTX_OK)
         return poison(loading, status);
     return vtx_filter_loading(filter, filter->rated_density, filter->rated_flow, filter->change_drop, loading);
+}
+
+vtx_status vtx_filter_element(const vtx_filter *filter, double loading, vtx_chain_element *chain_element)
+{
+    const double temperature = 293.15; /* any will do: the chain keeps density times pressure loss */
+    vtx_gas air;
+    vtx_status status = worse(require(chain_element != NULL), worse(check_filter(filter), check_loading(loading)));
+    if (status != VTX_OK)
+        return POISON_STRUCT(chain_element, vtx_chain_element, kind, status);
+    vtx_gas_init(&air);
+    const double pressure = filter->rated_density * specific_gas_constant(&air) * temperature;
+    status = vtx_chain_filter(filter->clean_drop, filter->rated_flow, pressure, temperature, filter->medium_share, chain_element);
+    if (status == VTX_OK)
+        chain_element->laminar_loss *= loading;
+    return status;
 }
 
 static vtx_status give_time(double found, double *time)

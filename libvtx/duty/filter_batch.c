@@ -65,6 +65,25 @@ vtx_status vtx_filter_loading_when_due_batch(size_t n, const vtx_filter *filter,
         failed);
 }
 
+static vtx_status filter_element_item(const struct batch *b, size_t i)
+{
+    vtx_filter filter;
+    batch_get_bytes(b, 0, i, &filter, sizeof filter);
+    vtx_chain_element chain_element;
+    const vtx_status answer = vtx_filter_element(&filter, batch_get(b, 1, i), &chain_element);
+    batch_put(b, 0, i, &chain_element, sizeof chain_element);
+    return answer;
+}
+
+vtx_status vtx_filter_element_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride,
+        const double *loading, ptrdiff_t loading_stride, vtx_chain_element *chain_element,
+        ptrdiff_t chain_element_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { filter, filter_stride }, { loading, loading_stride } };
+    const struct batch_output out[] = { { chain_element, chain_element_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_element_item, status, failed);
+}
+
 static vtx_status filter_time_left_item(const struct batch *b, size_t i)
 {
     double time_left;

@@ -699,6 +699,18 @@ static vtx_status filter_loading_when_due_columns(size_t n, const struct call_va
         column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status filter_element_call(const struct call_values *v)
+{
+    return vtx_filter_element(v->record[0], v->number[0], v->out[0]);
+}
+
+static vtx_status filter_element_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_filter_element_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status filter_time_left_call(const struct call_values *v)
 {
     return vtx_filter_time_left(v->selector[0], v->number[0], v->number[1], v->number[2], v->out[0]);
@@ -1990,6 +2002,10 @@ const struct call_description calls_duty[] = {
     { "vtx_filter_loading_when_due", filter_loading_when_due_call, filter_loading_when_due_columns, 2,
       { { CALL_RECORD, sizeof(vtx_filter), "vtx_filter", NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_filter_element", filter_element_call, filter_element_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_filter), "vtx_filter", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_chain_element), "vtx_chain_element", "ddddddddddddddddddddii", 0 } } },
     { "vtx_filter_time_left", filter_time_left_call, filter_time_left_columns, 5,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

@@ -1,5 +1,7 @@
 /* Filters in service. */
+#include <vtx/chain.h>
 #include <vtx/compressor.h>
+#include <vtx/isentropic.h>
 
 #include "duty_tests.h"
 
@@ -126,6 +128,33 @@ static void the_slope_of_power_is_that_of_package_power(void)
     }
 }
 
+static void the_chain_loses_what_the_filter_takes(void)
+{
+    struct random_state r;
+    random_seed(&r, 45);
+    vtx_filter f = sample_filter();
+    vtx_gas air;
+    EXPECT_OK(vtx_gas_init(&air));
+    for (int i = 0; i < RANDOM_CASES / 10; i++) {
+        const double flow = random_log_uniform(&r, 1e-3, 0.03), loading = random_uniform(&r, 1, 6), p = random_uniform(&r, 5e5, 1e6);
+        const double density = p * air.molar_mass / (8.314462618 * 300);
+        vtx_chain_element element;
+        vtx_chain_state state;
+        double drop;
+        f.medium_share = random_uniform(&r, 0.1, 1);
+        EXPECT_OK(vtx_filter_element(&f, loading, &element));
+        EXPECT_OK(vtx_filter_drop(&f, density, flow, loading, &drop));
+        EXPECT_OK(vtx_chain_outlet_pressure(&element, 1, flow, p, 300, &state, NULL));
+        EXPECT_NEAR(state.pressure_loss, drop, 1e-9);
+    }
+    f.rated_density = 0.1;
+    f.change_drop = 9e6;
+    f.clean_drop = 9e5;
+    vtx_chain_element refused;
+    EXPECT_STATUS(vtx_filter_element(&f, 1, &refused), VTX_OUT_OF_RANGE);
+    EXPECT(isnan(refused.laminar_loss) && refused.kind == -1);
+}
+
 static void a_filter_is_checked_field_by_field(void)
 {
     vtx_filter f;
@@ -159,6 +188,7 @@ static const struct test_case tests[] = {
     { "no growth tells no time", no_growth_tells_no_time },
     { "the economic interval costs least", the_economic_interval_costs_least },
     { "the slope of power is that of package power", the_slope_of_power_is_that_of_package_power },
+    { "the chain loses what the filter takes", the_chain_loses_what_the_filter_takes },
     { "a filter is checked field by field", a_filter_is_checked_field_by_field },
 };
 TEST_SUITE(filter, tests);
