@@ -2,7 +2,7 @@
 #include <vtx/setting.h>
 
 #include "../base/root.h"
-#include "expansion.h"
+#include "outlet_kernel.h"
 
 enum varied { INLET_PRESSURE, COLD_PRESSURE, INLET_TEMPERATURE };
 
@@ -32,12 +32,10 @@ static vtx_status cold_outlet(const struct condition *c, double x, struct expans
                                c->varied == COLD_PRESSURE ? value : c->cold_pressure, e);
     if (status != VTX_OK)
         return status;
-    *enthalpy = e->inlet_enthalpy - peak_work(e, c->tube, c->efficiency) * cold_shape(c->tube->coldest_fraction, mu);
-    if (c->tube->cold_leak != 0) {
-        double ambient;
+    double ambient = 0;
+    if (c->tube->cold_leak != 0)
         status = feed_enthalpy(e, e->cold_pressure, c->tube->ambient_temperature, &ambient);
-        *enthalpy = ambient + (*enthalpy - ambient) * leak_remainder(c->tube->cold_leak, mu);
-    }
+    *enthalpy = cold_outlet_enthalpy(e, c->tube, peak_work(e, c->tube, c->efficiency), mu, ambient);
     return status;
 }
 

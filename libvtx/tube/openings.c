@@ -3,7 +3,7 @@
 
 #include "../base/root.h"
 #include "../flow/restriction_kernel.h"
-#include "expansion.h"
+#include "outlet_kernel.h"
 
 /* Half the width of an 80 % band in standard deviations. */
 static const double band_deviations = 1.2816;
@@ -14,6 +14,7 @@ struct chamber {
     vtx_gas gas;
     double inlet_area, cold_area, hot_area;
     double hot_pressure, efficiency;
+    double cold_ambient, hot_ambient;         /* enthalpies of the surroundings, where the tube leaks */
     double cold_temperature, hot_temperature; /* of the cold fraction in question */
     double cold_share;                        /* > 0: only the cold orifice counts, with this share of the flow */
     double pressure, mass_flow;
@@ -81,21 +82,12 @@ static vtx_status balance_pressure(struct chamber *c)
 
 static vtx_status set_temperatures(struct chamber *c, double mu)
 {
-    const double m = c->tube->coldest_fraction, work = peak_work(&c->e, c->tube, c->efficiency);
-    const double h0 = c->e.inlet_enthalpy;
-    double cold = h0 - work * cold_shape(m, mu), hot = h0 + work * hot_shape(m, mu), ambient;
-    vtx_status status = VTX_OK;
-    if (c->tube->cold_leak != 0) {
-        status = feed_enthalpy(&c->e, c->e.cold_pressure, c->tube->ambient_temperature, &ambient);
-        cold = ambient + (cold - ambient) * leak_remainder(c->tube->cold_leak, mu);
-    }
-    if (status == VTX_OK && c->tube->hot_leak != 0) {
-        status = feed_enthalpy(&c->e, c->hot_pressure, c->tube->ambient_temperature, &ambient);
-        hot = ambient + (hot - ambient) * leak_remainder(c->tube->hot_leak, 1 - mu);
-    }
-    if (status == VTX_OK)
-        status = feed_temperature(&c->e, c->e.cold_pressure, cold, &c->cold_temperature);
-    return status == VTX_OK ? feed_temperature(&c->e, c->hot_pressure, hot, &c->hot_temperature) : status;
+    const double work = peak_work(&c->e, c->tube, c->efficiency);
+    const double cold = cold_outlet_enthalpy(&c->e, c->tube, work, mu, c->cold_ambient);
+    vtx_status status = feed_temperature(&c->e, c->e.cold_pressure, cold, &c->cold_temperature);
+    if (status != VTX_OK)
+        return status;
+    return feed_temperature(&c->e, c->hot_pressure, hot_outlet_enthalpy(&c->e, c->tube, work, mu, c->hot_ambient), &c->hot_temperature);
 }
 
 /* Cold share of what leaves at the temperatures of mu, less mu. */
@@ -141,7 +133,12 @@ static vtx_status open_chamber(struct chamber *c, const vtx_tube *tube, const vt
     c->hot_area = openings->hot_area;
     c->hot_pressure = hot_pressure;
     c->efficiency = tube->peak_efficiency;
-    return expand(model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, &c->e);
+    status = expand(model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, &c->e);
+    if (status == VTX_OK && tube->cold_leak != 0)
+        status = feed_enthalpy(&c->e, cold_pressure, tube->ambient_temperature, &c->cold_ambient);
+    if (status == VTX_OK && tube->hot_leak != 0)
+        status = feed_enthalpy(&c->e, hot_pressure, tube->ambient_temperature, &c->hot_ambient);
+    return status;
 }
 
 /* Central differences in the logarithm of each area, and the ends of the efficiency band. */

@@ -1,64 +1,9 @@
 /* Cold fractions that fulfil a wish. */
-#include <vtx/setting.h>
-
-#include "../base/root.h"
-#include "expansion.h"
-
-/* A wish for exactly the end of a branch may miss it by rounding. */
-static const double end_rounding = 1e-11;
-
-/* How close a minimum of the cold fraction is followed: rounding makes its valley flat below. */
-static const double valley = 1e-7;
-
-/* One outlet of the tube as a function of the cold fraction, in enthalpy. */
-struct outlet {
-    const vtx_tube *tube;
-    struct expansion e;
-    double peak;             /* work given at the coldest fraction, for the efficiency in question */
-    double ambient_enthalpy; /* at the outlet's pressure; used with a leak only */
-    double target_enthalpy;  /* of what is cooled */
-    double wanted;
-    int is_hot;
-};
-
-static vtx_status open_outlet(struct outlet *o, const vtx_tube *tube, int32_t model, double inlet_pressure,
-                              double inlet_temperature, double humidity_ratio, double cold_pressure)
-{
-    memset(o, 0, sizeof *o);
-    o->tube = tube;
-    vtx_status status = expand(model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, &o->e);
-    if (status == VTX_OK && tube->cold_leak != 0)
-        status = feed_enthalpy(&o->e, cold_pressure, tube->ambient_temperature, &o->ambient_enthalpy);
-    return status;
-}
-
-static double cold_enthalpy(const struct outlet *o, double mu)
-{
-    const double h = o->e.inlet_enthalpy - o->peak * cold_shape(o->tube->coldest_fraction, mu);
-    return o->ambient_enthalpy + (h - o->ambient_enthalpy) * leak_remainder(o->tube->cold_leak, mu);
-}
-
-static double hot_enthalpy(const struct outlet *o, double mu)
-{
-    const double h = o->e.inlet_enthalpy + o->peak * hot_shape(o->tube->coldest_fraction, mu);
-    return o->ambient_enthalpy + (h - o->ambient_enthalpy) * leak_remainder(o->tube->hot_leak, 1 - mu);
-}
+#include "outlet.h"
 
 static double cooling_of(const struct outlet *o, double mu)
 {
     return per_inlet_air(&o->e, mu * (o->target_enthalpy - cold_enthalpy(o, mu)));
-}
-
-static double cold_excess(double mu, void *context)
-{
-    const struct outlet *o = context;
-    return cold_enthalpy(o, mu) - o->wanted;
-}
-
-static double hot_excess(double mu, void *context)
-{
-    const struct outlet *o = context;
-    return hot_enthalpy(o, mu) - o->wanted;
 }
 
 static double cooling_excess(double mu, void *context)
@@ -68,66 +13,6 @@ static double cooling_excess(double mu, void *context)
 }
 
 static double negative_cooling(double mu, void *context) { return -cooling_of(context, mu); }
-static double negative_hot(double mu, void *context) { return -hot_enthalpy(context, mu); }
-
-/* A wish at the end of a bracket counts as met there. */
-static vtx_status root_between(root_function *f, struct outlet *o, double low, double high, double scale, double *mu)
-{
-    const double at_low = f(low, o), at_high = f(high, o), slack = end_rounding * scale;
-    if ((at_low < 0) == (at_high < 0) && smaller(fabs(at_low), fabs(at_high)) <= slack) {
-        *mu = fabs(at_low) < fabs(at_high) ? low : high;
-        return VTX_OK;
-    }
-    return find_root(f, o, low, high, 1e-15, mu);
-}
-
-static vtx_status coldest_fraction_of(struct outlet *o, double *mu)
-{
-    *mu = o->tube->coldest_fraction;
-    return o->tube->cold_leak == 0 ? VTX_OK : find_minimum(cold_excess, o, 0, 1, valley, mu);
-}
-
-/* The ends of a branch of the cold curve. */
-static vtx_status branch_ends(struct outlet *o, int32_t branch, double *low, double *high)
-{
-    double coldest;
-    vtx_status status = coldest_fraction_of(o, &coldest);
-    *low = branch == VTX_BRANCH_LESS_COLD_AIR ? 0 : coldest;
-    *high = branch == VTX_BRANCH_LESS_COLD_AIR ? coldest : 1;
-    return status;
-}
-
-static vtx_status cold_fraction_of(struct outlet *o, int32_t branch, double *mu)
-{
-    const double m = o->tube->coldest_fraction;
-    double low, high;
-    if (o->tube->cold_leak != 0) {
-        vtx_status status = branch_ends(o, branch, &low, &high);
-        return status == VTX_OK ? root_between(cold_excess, o, low, high, o->e.work, mu) : status;
-    }
-    const double drop = o->e.inlet_enthalpy - o->wanted, slack = end_rounding * o->e.work;
-    const double least = branch == VTX_BRANCH_LESS_COLD_AIR ? o->peak * cold_shape(m, 0) : 0;
-    if (o->peak <= 0 || drop > o->peak + slack || drop < least - slack)
-        return VTX_NO_SOLUTION;
-    const double s = within(drop / o->peak, 0, 1);
-    *mu = branch == VTX_BRANCH_LESS_COLD_AIR ? cold_branch(m, s) : warm_branch(m, s);
-    return VTX_OK;
-}
-
-static vtx_status hot_fraction_of(struct outlet *o, int32_t branch, double *mu)
-{
-    (void)branch;
-    double hottest = 1;
-    if (o->tube->hot_leak != 0) {
-        vtx_status status = find_minimum(negative_hot, o, 0, 1, valley, &hottest);
-        return status == VTX_OK ? root_between(hot_excess, o, 0, hottest, o->e.work, mu) : status;
-    }
-    const double rise = o->wanted - o->e.inlet_enthalpy, slack = end_rounding * o->e.work;
-    if (o->peak <= 0 || rise < -slack || rise > o->peak * hot_shape(o->tube->coldest_fraction, 1) + slack)
-        return VTX_NO_SOLUTION;
-    *mu = smaller(fraction_of_hot_shape(o->tube->coldest_fraction, larger(rise, 0) / o->peak), 1);
-    return VTX_OK;
-}
 
 /* The cold fraction of most cooling; NO_SOLUTION when nothing is colder than the target. */
 static vtx_status best_fraction_of(struct outlet *o, double *mu)
@@ -158,8 +43,6 @@ static vtx_status cooling_fraction_of(struct outlet *o, int32_t branch, double *
 }
 
 typedef vtx_status fraction_solver(struct outlet *o, int32_t branch, double *mu);
-
-static void set_efficiency(struct outlet *o, double efficiency) { o->peak = peak_work(&o->e, o->tube, efficiency); }
 
 /* Sorts what the ends of the band gave around the typical value; an end without a solution is NaN. */
 static void order_ends(const double end[2], const int solved[2], double middle, double *low, double *high, int32_t *advisories)
@@ -202,13 +85,6 @@ static vtx_status fail_fraction(vtx_fraction_setting *setting, vtx_status status
         return status;
     }
     return POISON_STRUCT(setting, vtx_fraction_setting, advisories, status);
-}
-
-static vtx_status check_supply(const vtx_tube *tube, int32_t model, double inlet_pressure, double inlet_temperature,
-                               double humidity_ratio, double cold_pressure)
-{
-    return worse(worse(check_tube(tube), check_feed(model, inlet_pressure, inlet_temperature, humidity_ratio)),
-                 check_outlet(model, inlet_pressure, cold_pressure));
 }
 
 static vtx_status check_branch(int32_t branch)
@@ -262,8 +138,7 @@ vtx_status vtx_cold_fraction_for_hot_temperature(const vtx_tube *tube, int32_t m
         status = feed_enthalpy(&o.e, hot_pressure, tube->ambient_temperature, &o.ambient_enthalpy);
     if (status == VTX_OK) {
         set_efficiency(&o, tube->peak_efficiency);
-        if (tube->hot_leak != 0)
-            status = find_minimum(negative_hot, &o, 0, 1, valley, &hottest);
+        status = hottest_fraction_of(&o, &hottest);
     }
     if (status == VTX_OK)
         status = feed_temperature(&o.e, hot_pressure, hot_enthalpy(&o, 0), &setting->attainable_low);
