@@ -33,7 +33,9 @@
 #include <vtx/standard_flow.h>
 #include <vtx/valve.h>
 
+#include <vtx/balance.h>
 #include <vtx/cold_fraction.h>
+#include <vtx/icing.h>
 #include <vtx/laws.h>
 #include <vtx/separation.h>
 #include <vtx/setting.h>

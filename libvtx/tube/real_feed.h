@@ -19,6 +19,15 @@ struct real_feed {
 /* J/kg, for starts of searches only. */
 static inline double latent_heat(int32_t phase) { return phase == PHASE_ICE ? 2.835e6 : 2.48e6; }
 
+/* Ice in a sonic throat, where static pressure and temperature are 0.528 and 0.833 of the stagnation values (gamma 1.4). */
+static inline int32_t throat_advisory(double inlet_pressure, double inlet_temperature, double vapour_fraction, double log_ratio)
+{
+    const double sonic_log_ratio = 0.6381254487788413, pressure = 0.528281787717174 * inlet_pressure, temperature = inlet_temperature / 1.2;
+    if (vapour_fraction == 0 || log_ratio < sonic_log_ratio || temperature >= triple_temperature)
+        return 0;
+    return vapour_fraction * pressure > ice_sublimation_pressure(temperature) ? VTX_ADVISORY_STATIC_FREEZING : 0;
+}
+
 /* OK, OUT_OF_RANGE, NOT_CONVERGED */
 vtx_status real_feed_at(double inlet_pressure, double inlet_temperature, double humidity_ratio, struct real_feed *feed);
 vtx_status real_feed_expand(double cold_pressure, struct real_feed *feed);

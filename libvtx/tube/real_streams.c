@@ -4,10 +4,6 @@
 #include "laws_kernel.h"
 #include "real_feed.h"
 
-/* Static over stagnation values in a sonic throat of gamma 1.4. */
-static const double sonic_pressure_share = 0.528281787717174;
-static const double sonic_temperature_share = 0.833333333333333;
-
 /* One call's knowledge; enthalpies per kg dry air. */
 struct separation {
     const vtx_tube *tube;
@@ -177,15 +173,6 @@ static vtx_status separate_at(struct separation *s, double efficiency, const str
     return status == VTX_OK ? find_stream(s, &s->hot, hot_enthalpy, guess_hot(s, hot_enthalpy, known), &p->hot) : status;
 }
 
-static int32_t throat_advisory(const struct separation *s, double log_ratio)
-{
-    const double critical = 0.6391, x = s->feed.inlet.vapour_fraction; /* ln 1.893 */
-    const double temperature = sonic_temperature_share * s->feed.inlet.temperature;
-    if (x == 0 || log_ratio < critical || temperature >= triple_temperature)
-        return 0;
-    return x * sonic_pressure_share * s->feed.inlet.pressure > ice_sublimation_pressure(temperature) ? VTX_ADVISORY_STATIC_FREEZING : 0;
-}
-
 static void report(const struct separation *s, const struct pair *typical, const struct pair *weak, const struct pair *strong,
                    vtx_streams *out)
 {
@@ -241,7 +228,7 @@ vtx_status separate_real(const vtx_tube *tube, double inlet_pressure, double inl
         return status;
     out->isentropic_temperature = s.feed.isentropic_temperature;
     out->throttle_temperature = s.throttle.temperature;
-    out->advisories = curve_advisories(tube, log_ratio, cold_fraction) | throat_advisory(&s, log_ratio) |
+    out->advisories = curve_advisories(tube, log_ratio, cold_fraction) | throat_advisory(inlet_pressure, inlet_temperature, s.feed.inlet.vapour_fraction, log_ratio) |
                       (gain * tube->efficiency_high > 1 ? VTX_ADVISORY_SECOND_LAW_LIMITED : 0);
     report(&s, &typical, &weak, &strong, out);
     return VTX_OK;

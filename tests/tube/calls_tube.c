@@ -1,11 +1,28 @@
 /* Every numeric call of the tube layer in one shape. Written by build-aux/generate. */
+#include <vtx/balance.h>
 #include <vtx/cold_fraction.h>
+#include <vtx/icing.h>
 #include <vtx/laws.h>
 #include <vtx/separation.h>
 #include <vtx/setting.h>
 #include <vtx/thermometry.h>
 
 #include "../harness/calls.h"
+
+static vtx_status tube_balance_call(const struct call_values *v)
+{
+    return vtx_tube_balance(v->selector[0], v->number[0], v->number[1], v->number[2], v->number[3], v->number[4],
+        v->number[5], v->number[6], v->number[7], v->number[8], v->number[9], v->out[0]);
+}
+
+static vtx_status tube_balance_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_tube_balance_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->in[7], column->in_stride[7], column->in[8], column->in_stride[8],
+        column->in[9], column->in_stride[9], column->out[0], column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status cold_fraction_from_thermometers_call(const struct call_values *v)
 {
@@ -94,6 +111,32 @@ static vtx_status hot_area_for_cold_fraction_columns(size_t n, const struct call
         column->in_stride[3], column->in[4], column->in_stride[4], column->in[5], column->in_stride[5],
         column->in[6], column->in_stride[6], column->in[7], column->in_stride[7], column->out[0],
         column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status icing_range_call(const struct call_values *v)
+{
+    return vtx_icing_range(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status icing_range_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_icing_range_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status cold_condensate_flow_call(const struct call_values *v)
+{
+    return vtx_cold_condensate_flow(v->record[0], v->number[0], v->number[1], v->out[0], v->out[1]);
+}
+
+static vtx_status cold_condensate_flow_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_cold_condensate_flow_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->out[0], column->out_stride[0],
+        column->out[1], column->out_stride[1], column->status, column->failed);
 }
 
 static vtx_status first_law_residual_call(const struct call_values *v)
@@ -582,6 +625,19 @@ static vtx_status hot_end_correct_columns(size_t n, const struct call_values *v,
 }
 
 const struct call_description calls_tube[] = {
+    { "vtx_tube_balance", tube_balance_call, tube_balance_columns, 12,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_balance), "vtx_balance", "ddddddddddii", 0 } } },
     { "vtx_cold_fraction_from_thermometers", cold_fraction_from_thermometers_call, cold_fraction_from_thermometers_columns, 13,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
@@ -641,6 +697,19 @@ const struct call_description calls_tube[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_icing_range", icing_range_call, icing_range_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_icing), "vtx_icing", "ddddddddii", 0 } } },
+    { "vtx_cold_condensate_flow", cold_condensate_flow_call, cold_condensate_flow_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_streams), "vtx_streams", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
     { "vtx_first_law_residual", first_law_residual_call, first_law_residual_columns, 6,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },

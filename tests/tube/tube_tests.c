@@ -1,5 +1,6 @@
 /* The tube layer's test program. */
 #include <vtx/cold_fraction.h>
+#include <vtx/moist_air.h>
 #include <vtx/separation.h>
 #include <vtx/thermometry.h>
 
@@ -8,12 +9,17 @@
 extern const struct call_description calls_tube[];
 extern const size_t calls_tube_count;
 extern const struct test_suite suite_laws, suite_separation, suite_real_separation, suite_setting, suite_cold_fraction;
-extern const struct test_suite suite_thermometry;
+extern const struct test_suite suite_balance, suite_icing, suite_thermometry;
 
 static int make_record(const char *type, void *record)
 {
     if (strcmp(type, "vtx_tube") == 0)
         return vtx_tube_init(record) == VTX_OK;
+    if (strcmp(type, "vtx_streams") == 0) {
+        vtx_tube tube;
+        vtx_tube_init(&tube);
+        return vtx_tube_separate(&tube, VTX_AIR_REAL, 7e5, 293.15, 2e-3, 101325, 101325, 0.4, record) == VTX_OK;
+    }
     if (strcmp(type, "vtx_openings") == 0) {
         vtx_openings *openings = record;
         const vtx_status status = vtx_openings_init(openings);
@@ -48,6 +54,7 @@ int main(void)
 {
     static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation,
                                                        &suite_real_separation, &suite_setting, &suite_cold_fraction,
+                                                       &suite_balance, &suite_icing,
                                                        &suite_thermometry };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }

@@ -1,0 +1,51 @@
+/* Batch forms of icing.h. Written by build-aux/generate. */
+#include <vtx/icing.h>
+
+#include "../base/batch.h"
+
+static vtx_status icing_range_item(const struct batch *b, size_t i)
+{
+    vtx_tube tube;
+    batch_get_bytes(b, 0, i, &tube, sizeof tube);
+    vtx_icing icing;
+    const vtx_status answer = vtx_icing_range(&tube, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), &icing);
+    batch_put(b, 0, i, &icing, sizeof icing);
+    return answer;
+}
+
+vtx_status vtx_icing_range_batch(size_t n, const vtx_tube *tube, ptrdiff_t tube_stride, const double *inlet_pressure,
+        ptrdiff_t inlet_pressure_stride, const double *inlet_temperature, ptrdiff_t inlet_temperature_stride,
+        const double *humidity_ratio, ptrdiff_t humidity_ratio_stride, const double *cold_pressure,
+        ptrdiff_t cold_pressure_stride, vtx_icing *icing, ptrdiff_t icing_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { tube, tube_stride }, { inlet_pressure, inlet_pressure_stride },
+        { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
+        { cold_pressure, cold_pressure_stride } };
+    const struct batch_output out[] = { { icing, icing_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, icing_range_item, status, failed);
+}
+
+static vtx_status cold_condensate_flow_item(const struct batch *b, size_t i)
+{
+    vtx_streams streams;
+    batch_get_bytes(b, 0, i, &streams, sizeof streams);
+    double ice_flow;
+    double liquid_flow;
+    const vtx_status answer = vtx_cold_condensate_flow(&streams, batch_get(b, 1, i), batch_get(b, 2, i), &ice_flow,
+        &liquid_flow);
+    batch_put(b, 0, i, &ice_flow, sizeof ice_flow);
+    batch_put(b, 1, i, &liquid_flow, sizeof liquid_flow);
+    return answer;
+}
+
+vtx_status vtx_cold_condensate_flow_batch(size_t n, const vtx_streams *streams, ptrdiff_t streams_stride,
+        const double *humidity_ratio, ptrdiff_t humidity_ratio_stride, const double *inlet_mass_flow,
+        ptrdiff_t inlet_mass_flow_stride, double *ice_flow, ptrdiff_t ice_flow_stride, double *liquid_flow,
+        ptrdiff_t liquid_flow_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { streams, streams_stride }, { humidity_ratio, humidity_ratio_stride },
+        { inlet_mass_flow, inlet_mass_flow_stride } };
+    const struct batch_output out[] = { { ice_flow, ice_flow_stride, 0 }, { liquid_flow, liquid_flow_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cold_condensate_flow_item, status, failed);
+}
