@@ -28,7 +28,7 @@ struct call_argument {
     int kind;
     size_t size;
     const char *type;   /* of records and outputs */
-    const char *layout; /* of outputs: d double, a attainable double, i int32_t */
+    const char *layout; /* of outputs: d double, a attainable double, i int32_t, b attainable int32_t */
     int optional;
 };
 
