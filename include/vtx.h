@@ -62,4 +62,11 @@
 #include <vtx/touch.h>
 #include <vtx/transient.h>
 
+#include <vtx/comparison.h>
+#include <vtx/cooler.h>
+#include <vtx/job.h>
+#include <vtx/selection.h>
+#include <vtx/sizing.h>
+#include <vtx/uncertainty.h>
+
 #endif

@@ -1,0 +1,132 @@
+/* Line and cooler in balance. */
+#include "sample_job.h"
+
+static void without_a_line_the_job_is_the_cooler(void)
+{
+    const vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_operating_point p, q;
+    vtx_work w;
+    EXPECT_OK(vtx_job_evaluate(&job, &p, &w));
+    EXPECT_OK(vtx_operating_point_at(&job.cooler, &job.supply, &job.site, &job.setting, job.duty.target_temperature, &q));
+    EXPECT(memcmp(&p, &q, sizeof p) == 0);
+    EXPECT(w.line_drop == 0);
+    EXPECT_NEAR(w.supply_flow, p.mass_flow, 1e-15);
+}
+
+static void line_and_cooler_agree_on_the_pressure_between_them(void)
+{
+    struct random_state r;
+    random_seed(&r, 31);
+    for (int i = 0; i < 200; i++) {
+        vtx_job job = sample_job(i % 2 ? VTX_AIR_REAL : VTX_AIR_IDEAL);
+        vtx_operating_point p, q;
+        vtx_supply arrived;
+        vtx_chain_state state;
+        vtx_work w;
+        add_line(&job);
+        job.line[2].diameter = random_uniform(&r, 0.005, 0.013);
+        job.line[2].length = random_uniform(&r, 1, 20);
+        job.supply.pressure = random_uniform(&r, 5e5, 1.1e6);
+        job.setting.cold_fraction = random_uniform(&r, 0.2, 0.8);
+        job.cooler.rated_free_air_flow = random_uniform(&r, 0.002, 0.015);
+        job.running = 1 + random_uniform(&r, 0, 1);
+        EXPECT_OK(vtx_job_evaluate(&job, &p, &w));
+        /* The cooler alone with the pressure that arrives. */
+        arrived = job.supply;
+        arrived.pressure = p.inlet_pressure;
+        arrived.humidity_pressure = job.supply.pressure;
+        EXPECT_OK(vtx_operating_point_at(&job.cooler, &arrived, &job.site, &job.setting, job.duty.target_temperature, &q));
+        EXPECT_NEAR(q.mass_flow, p.mass_flow, 1e-12);
+        EXPECT_NEAR(q.cold_temperature, p.cold_temperature, 1e-12);
+        /* The line alone with the flow that is drawn, unless the line itself is choked. */
+        EXPECT_NEAR(w.supply_flow, p.mass_flow * job.running, 1e-13);
+        EXPECT_NEAR(w.line_drop, job.supply.pressure - p.inlet_pressure, 1e-13);
+        if (vtx_chain_outlet_pressure(job.line, 4, w.supply_flow, job.supply.pressure, job.supply.temperature, &state, NULL) == VTX_OK)
+            EXPECT_NEAR(state.outlet_stagnation_pressure, p.inlet_pressure, 1e-9);
+    }
+}
+
+static void a_thin_hose_starves_the_cooler_and_says_so(void)
+{
+    vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_operating_point wide, thin;
+    add_line(&job);
+    job.line[2].diameter = 0.019;
+    EXPECT_OK(vtx_job_evaluate(&job, &wide, NULL));
+    job.line[2].diameter = 0.005;
+    EXPECT_OK(vtx_job_evaluate(&job, &thin, NULL));
+    EXPECT(thin.advisories & VTX_ADVISORY_STARVED);
+    EXPECT(thin.inlet_pressure < wide.inlet_pressure - 5e4);
+    EXPECT(thin.cold_temperature > wide.cold_temperature);
+    EXPECT(thin.target_capacity < wide.target_capacity);
+}
+
+static void a_line_that_chokes_passes_its_capacity(void)
+{
+    vtx_job job = sample_job(VTX_AIR_IDEAL);
+    vtx_operating_point p;
+    vtx_work w;
+    vtx_chain_state state;
+    job.cooler.rated_free_air_flow = 0.05;
+    vtx_chain_hose(0.004, 3, &job.line[0]);
+    job.elements = 1;
+    EXPECT_OK(vtx_job_evaluate(&job, &p, &w));
+    EXPECT_OK(vtx_chain_mass_flow(job.line, 1, job.supply.pressure, job.supply.temperature, 5e4, 293.15, &state, NULL));
+    EXPECT(state.choked == 1);
+    EXPECT(w.supply_flow <= state.mass_flow * (1 + 1e-9));
+}
+
+static void two_coolers_on_one_line_share_its_pressure(void)
+{
+    vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_operating_point one, two;
+    add_line(&job);
+    EXPECT_OK(vtx_job_evaluate(&job, &one, NULL));
+    job.running = 2;
+    EXPECT_OK(vtx_job_evaluate(&job, &two, NULL));
+    EXPECT(two.inlet_pressure < one.inlet_pressure);
+    EXPECT(two.mass_flow < one.mass_flow && 2 * two.mass_flow > one.mass_flow);
+}
+
+static void a_regulator_in_front_trims_the_capacity(void)
+{
+    vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_operating_point before, p;
+    vtx_chain_regulator(5e5, 2e4, 0.012, 2e-7, 0.3, &job.line[0]);
+    job.elements = 1;
+    EXPECT_OK(vtx_job_evaluate(&job, &before, NULL));
+    EXPECT(before.inlet_pressure < 5e5 && before.inlet_pressure > 4.5e5);
+    job.line[0].set_pressure = 4e5;
+    EXPECT_OK(vtx_job_evaluate(&job, &p, NULL));
+    EXPECT(p.target_capacity < before.target_capacity && p.cold_temperature > before.cold_temperature);
+}
+
+static void what_cannot_be_is_refused(void)
+{
+    vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_operating_point p;
+    vtx_work w;
+    job.elements = 9;
+    EXPECT_STATUS(vtx_job_evaluate(&job, &p, &w), VTX_BAD_ARGUMENT);
+    EXPECT(isnan(p.mass_flow) && isnan(w.supply_flow) && w.advisories == -1);
+    job.elements = 1;
+    EXPECT_STATUS(vtx_job_evaluate(&job, &p, &w), VTX_BAD_ARGUMENT); /* an element without a kind */
+    job = sample_job(VTX_AIR_REAL);
+    job.running = 0;
+    EXPECT_STATUS(vtx_job_evaluate(&job, &p, &w), VTX_BAD_ARGUMENT);
+    job = sample_job(VTX_AIR_REAL);
+    vtx_chain_hose(0.001, 50, &job.line[0]);
+    job.elements = 1;
+    EXPECT_STATUS(vtx_job_evaluate(&job, &p, &w), VTX_OUT_OF_RANGE); /* next to nothing arrives */
+}
+
+static const struct test_case tests[] = {
+    { "without a line the job is the cooler", without_a_line_the_job_is_the_cooler },
+    { "line and cooler agree on the pressure between them", line_and_cooler_agree_on_the_pressure_between_them },
+    { "a thin hose starves the cooler and says so", a_thin_hose_starves_the_cooler_and_says_so },
+    { "a line that chokes passes its capacity", a_line_that_chokes_passes_its_capacity },
+    { "two coolers on one line share its pressure", two_coolers_on_one_line_share_its_pressure },
+    { "a regulator in front trims the capacity", a_regulator_in_front_trims_the_capacity },
+    { "what cannot be is refused", what_cannot_be_is_refused },
+};
+TEST_SUITE(job, tests);
