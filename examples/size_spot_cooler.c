@@ -1,0 +1,250 @@
+/* Sizes a spot cooler for a job: which one, how to set it, what air it takes, what freezes, what to beware of. */
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "report.h"
+#include "spot_job.h"
+
+enum { EXIT_MET = 0, EXIT_NOT_MET = 1, EXIT_INPUT = 2, EXIT_LIBRARY = 3 };
+
+static void print_help(void)
+{
+    printf("size_spot_cooler [--units both|si|us] [JOB.ini]\n\n"
+           "Sizes a vortex-tube spot cooler for the job in the file, or for a built-in job when no file is given.\n"
+           "--show-job prints the built-in job as a file to start from; --version the version.\n\n"
+           "Keys of a job file, each value with its unit:\n%s\n"
+           "Exit codes: %d a cooler of the list meets the wish, %d none does, %d the call or the job file is not accepted\n"
+           "(each complaint says file, line, section, key and what was expected), %d the library refused what it was asked.\n",
+           spot_job_keys, EXIT_MET, EXIT_NOT_MET, EXIT_INPUT, EXIT_LIBRARY);
+}
+
+static const char *humidity_kind_text(int32_t kind)
+{
+    return kind == VTX_SUPPLY_DEW_POINT ? "pressure dew point" : kind == VTX_SUPPLY_FROST_POINT ? "pressure frost point" : "humidity ratio";
+}
+
+static void print_job(const struct spot_job *s)
+{
+    const vtx_job *j = &s->job;
+    double humidity_ratio = 0;
+    vtx_supply_humidity_ratio(&j->supply, j->setting.model, &humidity_ratio);
+    printf("THE JOB AS UNDERSTOOD\n");
+    printf("  work              %s\n", s->work);
+    printf("  site              ");
+    if (isfinite(s->altitude))
+        printf("%.0f m above sea level, ", s->altitude);
+    printf("barometer %s, room %s, %.0f %% relative humidity\n", report_absolute(j->site.pressure), report_temperature(j->site.temperature),
+           100 * j->site.relative_humidity);
+    printf("  supply            %s, that is %s, at %s\n", report_gauge(j->supply.pressure, j->site.pressure),
+           report_absolute(j->supply.pressure), report_temperature(j->supply.temperature));
+    printf("  water in it       %.3f g/kg of dry air, from its %s", 1000 * humidity_ratio, humidity_kind_text(j->supply.humidity_kind));
+    if (j->supply.humidity_kind != VTX_SUPPLY_HUMIDITY_RATIO)
+        printf(" of %s", report_temperature(j->supply.humidity));
+    printf("\n  wish              take %s from work that may have %s", report_power(s->requirements.capacity),
+           report_temperature(j->duty.target_temperature));
+    if (s->requirements.cold_temperature > 0)
+        printf(", cold outlet at %s or colder", report_temperature(s->requirements.cold_temperature));
+    printf("\n");
+    if (s->requirements.air_flow > 0)
+        printf("  compressor spares %s of free air\n", report_flow(s->requirements.air_flow));
+    printf("  free air means    %s: %s, %s, %.0f %% relative humidity\n", s->reference, report_absolute(s->coolers[0].reference_pressure),
+           report_temperature(s->coolers[0].reference_temperature), 100 * s->coolers[0].reference_humidity);
+    printf("  judged by         the %s of the tube's efficiency band\n",
+           s->requirements.question == VTX_QUESTION_SIZING ? "careful (low) side" : "typical value");
+}
+
+static void print_verdict(const struct spot_job *s, size_t i, const vtx_verdict *v)
+{
+    printf("  %-10s %5.0f l/min  ", s->names[i], 60e3 * s->coolers[i].rated_free_air_flow);
+    if (v->failed == VTX_FAILED_OPERATION) {
+        printf("does not work on this supply\n");
+        return;
+    }
+    printf("%8.2f  %20s  %18s   ", v->cold_fraction, report_temperature(v->cold_temperature), report_power(v->capacity));
+    switch (v->failed) {
+    case VTX_FAILED_NONE: printf("meets the wish\n"); break;
+    case VTX_FAILED_COLD_TEMPERATURE: printf("not cold enough, %s too warm at best\n", report_difference(v->short_by)); break;
+    case VTX_FAILED_CAPACITY: printf("too small, %s short\n", report_power(v->short_by)); break;
+    case VTX_FAILED_AIR_FLOW: printf("draws %s more than the compressor spares\n", report_flow(v->short_by)); break;
+    case VTX_FAILED_NOISE: printf("%.0f dB too loud\n", v->short_by); break;
+    default: printf("may freeze its own feed, %s short\n", report_difference(v->short_by)); break;
+    }
+}
+
+static void print_table(const struct spot_job *s, const vtx_cooler *cooler, double chosen)
+{
+    vtx_job job = s->job;
+    vtx_operating_point p;
+    job.cooler = *cooler;
+    job.setting.held = VTX_HELD_COLD_FRACTION;
+    printf("\nWHAT THE VALVE DOES (tube at low, typical and high efficiency; * the setting above)\n");
+    printf("   cold                cold outlet, degC              hot outlet   cold air     cooling at target, W\n");
+    printf("  fraction        low  typical     high                  degC      g/s      low  typical     high\n");
+    for (int i = 0; i <= 8; i++) {
+        double mu = 0.1 * (i + 1);
+        const int is_chosen = i == 8;
+        if (is_chosen)
+            mu = chosen;
+        if (mu < cooler->cold_fraction_min - 1e-9 || mu > cooler->cold_fraction_max + 1e-9)
+            continue;
+        job.setting.cold_fraction = fmin(fmax(mu, cooler->cold_fraction_min), cooler->cold_fraction_max);
+        if (vtx_job_evaluate(&job, &p, NULL) != VTX_OK)
+            continue;
+        printf("  %c %5.2f   %9.1f%9.1f%9.1f   %18.1f%9.2f%9.0f%9.0f%9.0f\n", is_chosen ? '*' : ' ', mu, p.cold_temperature_high - 273.15,
+               p.cold_temperature - 273.15, p.cold_temperature_low - 273.15, p.hot_temperature - 273.15, 1000 * p.cold_mass_flow,
+               p.target_capacity_low, p.target_capacity, p.target_capacity_high);
+    }
+}
+
+static void print_water(const vtx_operating_point *p)
+{
+    printf("\nWATER IN THE AIR\n");
+    if (isfinite(p->cold_saturation_point))
+        printf("  the feed's water freezes or condenses at the cold outlet below   %s\n", report_temperature(p->cold_saturation_point));
+    else
+        printf("  the feed is dry\n");
+    printf("  cold outlet, typical %s; the best tube of its kind could reach %s\n", report_temperature(p->cold_temperature),
+           report_temperature(p->coldest_temperature));
+    if (p->condensed > 0)
+        printf("  verdict: it snows inside. %.2f g/kg of water condense%s; the typical outlet is warmer for it.\n", 1000 * p->condensed,
+               p->ice_flow > 0 ? " as ice" : "");
+    if (p->ice_flow > 0)
+        printf("           %.0f g of ice an hour can build up in the nozzle: dry the air further before running it for long.\n",
+               3.6e6 * p->ice_flow);
+    else if (isfinite(p->cold_saturation_point) && p->coldest_temperature < p->cold_saturation_point)
+        printf("  verdict: dry enough for a typical tube, not for the best: if flow fades after minutes, suspect ice.\n");
+    else if (p->condensed <= 0)
+        printf("  verdict: dry enough for this outlet.\n");
+    if (p->advisories & VTX_ADVISORY_STATIC_FREEZING)
+        printf("  note: in the sonic throat of the inlet nozzle the air is at %s for an instant; feed water can freeze there first.\n",
+               report_temperature(p->throat_temperature));
+}
+
+static void print_surroundings(const struct spot_job *s, const vtx_operating_point *p)
+{
+    printf("\nAROUND THE NOZZLE\n");
+    printf("  room air sweats below %s", report_temperature(p->ambient_dew_point));
+    if (isfinite(p->ambient_frost_point))
+        printf(" and frosts below %s", report_temperature(p->ambient_frost_point));
+    printf("\n");
+    if (p->advisories & VTX_ADVISORY_FROSTING)
+        printf("  verdict: a bare nozzle and cold tube can be as cold as %s and collect frost: insulate them, keep water off electrics.\n",
+               report_temperature(p->coldest_temperature));
+    else if (p->advisories & VTX_ADVISORY_SWEATING)
+        printf("  verdict: a bare nozzle sweats; insulate it or catch the drip.\n");
+    else
+        printf("  verdict: stays dry at %.0f %% relative humidity.\n", 100 * s->job.site.relative_humidity);
+}
+
+static void print_cautions(const vtx_operating_point *p)
+{
+    printf("\nCAUTIONS\n"
+           "  Compressed air injures: never aim it at people; shut off, vent and lock out before opening anything.\n"
+           "  Eye and ear protection; guards against chips. The sound level is on the cooler's own data sheet.\n"
+           "  Do not blow about dusts that burn (magnesium, titanium, fine aluminium) and keep frost water off live parts.\n");
+    if (p->advisories & VTX_ADVISORY_TOUCH_COLD)
+        printf("  Cold parts can be at %s: bare skin freezes to metal.\n", report_temperature(p->coldest_temperature));
+    printf("  The hot outlet can reach %s: guard it.\n", report_temperature(p->hot_temperature_high));
+    printf("  Local codes and licensed practice come before this report, which rests on %s.\n",
+           p->advisories & VTX_ADVISORY_UNCALIBRATED ? "an uncalibrated curve: tubes differ by a factor of two"
+                                                     : "the efficiencies that the job file states");
+}
+
+/* What stands in the way, and how near the list comes. */
+static int print_failure(const struct spot_job *s, const vtx_chosen_cooler *c)
+{
+    printf("\nVERDICT: no cooler of the list meets the wish.\n");
+    if (c->attainable_index >= 0)
+        printf("  most cooling among those cold enough: %s, from %s\n", report_power(c->attainable_capacity), s->names[c->attainable_index]);
+    printf("  coldest outlet of all: %s\n", report_temperature(c->attainable_temperature));
+    printf("  ways out: more pressure, a warmer limit for the outlet, several coolers, less heat, a larger cooler.\n");
+    return EXIT_NOT_MET;
+}
+
+static void print_choice(const struct spot_job *s, const vtx_chosen_cooler *c, const vtx_verdict *v, const vtx_operating_point *p)
+{
+    const double need = s->requirements.capacity;
+    printf("\nVERDICT: take %s, set to a cold fraction of %.2f.\n", s->names[c->index], c->cold_fraction);
+    printf("  cold outlet       %s typical, %s to %s over the band of tubes\n", report_temperature(p->cold_temperature),
+           report_temperature(p->cold_temperature_low), report_temperature(p->cold_temperature_high));
+    printf("  cooling at target %s typical (%.0f to %.0f W), %.1f times the wish\n", report_power(p->target_capacity),
+           p->target_capacity_low, p->target_capacity_high, p->target_capacity / need);
+    printf("  relative to inlet %s, the figure of most data sheets\n", report_power(p->capacity));
+    printf("  what binds        %s\n",
+           s->requirements.cold_temperature > 0 && v->cold_temperature > s->requirements.cold_temperature - 0.01
+               ? "the cold outlet's limit: a higher cold fraction would cool more but less cold"
+               : "nothing of the wish: the cold fraction is that of most cooling");
+    if (p->target_capacity_low < need)
+        printf("  at the low end of the band it falls %s short: measure one point of your own tube before you rely on it\n",
+               report_power(need - p->target_capacity_low));
+    printf("  valve             hot valve at %.2f times its rated opening; close it to raise the cold fraction\n", p->valve_opening);
+    printf("\nAIR\n  draws             %s of free air (%.2f g/s), %.2f g/s of it cold\n", report_flow(p->free_air_flow), 1000 * p->mass_flow,
+           1000 * p->cold_mass_flow);
+    printf("  isentropic efficiency of the cold outlet %.2f; Joule-Thomson cooling of the real gas %s of the drop\n",
+           p->isentropic_efficiency, report_difference(p->joule_thomson_drop));
+}
+
+static int print_report(const struct spot_job *s)
+{
+    static vtx_verdict verdicts[JOB_COOLERS_MAX];
+    vtx_chosen_cooler chosen;
+    vtx_operating_point point;
+    vtx_job job = s->job;
+    vtx_status status = vtx_rank_coolers(&s->job, s->coolers, s->cooler_count, NULL, &s->requirements, verdicts);
+    if (status == VTX_OK)
+        status = vtx_smallest_cooler(&s->job, s->coolers, s->cooler_count, &s->requirements, &chosen);
+    if (status != VTX_OK && status != VTX_NO_SOLUTION) {
+        fprintf(stderr, "the library refuses this job: %s\n", vtx_status_text(status));
+        return EXIT_LIBRARY;
+    }
+    printf("libvtx %s: spot cooler sizing\n\n", vtx_version());
+    print_job(s);
+    printf("\nCOOLERS OF THE LIST, each at the setting of most cooling that keeps the outlet cold enough\n");
+    printf("  name        rated flow   fraction           cold outlet   cooling at target\n");
+    for (size_t i = 0; i < s->cooler_count; i++)
+        print_verdict(s, i, &verdicts[i]);
+    if (status == VTX_NO_SOLUTION)
+        return print_failure(s, &chosen);
+    job.cooler = s->coolers[chosen.index];
+    job.setting.cold_fraction = chosen.cold_fraction;
+    status = vtx_job_evaluate(&job, &point, NULL);
+    if (status != VTX_OK) {
+        fprintf(stderr, "the library refuses the chosen cooler: %s\n", vtx_status_text(status));
+        return EXIT_LIBRARY;
+    }
+    print_choice(s, &chosen, &verdicts[chosen.index], &point);
+    print_table(s, &job.cooler, point.cold_fraction);
+    print_water(&point);
+    print_surroundings(s, &point);
+    print_cautions(&point);
+    return EXIT_MET;
+}
+
+int main(int count, char **words)
+{
+    static struct spot_job spot;
+    const char *file = NULL;
+    for (int i = 1; i < count; i++) {
+        if (strcmp(words[i], "--help") == 0 || strcmp(words[i], "-h") == 0) {
+            print_help();
+            return EXIT_SUCCESS;
+        } else if (strcmp(words[i], "--version") == 0) {
+            printf("size_spot_cooler, libvtx %s\n", vtx_version());
+            return EXIT_SUCCESS;
+        } else if (strcmp(words[i], "--show-job") == 0) {
+            fputs(spot_job_default, stdout);
+            return EXIT_SUCCESS;
+        } else if (strcmp(words[i], "--units") == 0 && i + 1 < count
+                   && (strcmp(words[i + 1], "both") == 0 || strcmp(words[i + 1], "si") == 0 || strcmp(words[i + 1], "us") == 0)) {
+            i++;
+            report_choose(*words[i] == 'b' ? REPORT_BOTH : *words[i] == 's' ? REPORT_SI : REPORT_US);
+        } else if (words[i][0] == '-' || file) {
+            fprintf(stderr, "size_spot_cooler: \"%s\" is not understood; see --help\n", words[i]);
+            return EXIT_INPUT;
+        } else {
+            file = words[i];
+        }
+    }
+    return spot_job_read(&spot, file) ? EXIT_INPUT : print_report(&spot);
+}
