@@ -118,14 +118,12 @@ vtx_status vtx_fanno_mach_from_velocity(double gamma, double ratio, double *mach
     return give_mach(ratio * sqrt(2 / (gamma + 1 - (gamma - 1) * square(ratio))), mach);
 }
 
-/* Mass flow is common: the ratio is that of the flow functions, which are sqrt(drop) (1-drop)^(1/(gamma-1)). */
+/* Mass flow is common, so that stagnation pressures are to each other as the areas of loss-free flow. */
 vtx_status vtx_fanno_stagnation_pressure_ratio(double gamma, double mach, double *ratio)
 {
     const vtx_status status = check_forward(gamma, mach, ratio);
     if (status != VTX_OK)
         return poison(ratio, status);
-    const double u = sonic_drop(gamma);
-    const double drop = drop_of_mach(gamma, mach);
-    *ratio = sqrt(u / drop) * exp((log1p(-u) - log1p(-drop)) / (gamma - 1));
+    *ratio = area_ratio(gamma, mach);
     return VTX_OK;
 }

@@ -160,12 +160,6 @@ static inline double mach_of_drop(double gamma, double drop) { return sqrt(2 / (
 /* T0/T - 1, the other measure of an expansion. */
 static inline double stagnation_rise(double gamma, double mach) { return 0.5 * (gamma - 1) * square(mach); }
 
-static inline double drop_of_mach(double gamma, double mach)
-{
-    const double x = stagnation_rise(gamma, mach);
-    return x / (1 + x);
-}
-
 /* A/A*: the bracket of equation 80 is 1 + u (M^2 - 1), its exponent 1/(2u). */
 static inline double area_ratio(double gamma, double mach)
 {
