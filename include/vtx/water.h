@@ -75,7 +75,7 @@ VTX_API vtx_status vtx_water_enthalpy(double temperature, double *enthalpy);
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
  * accuracy  reproduces the release's check value at 230 K to 3e-7
- * source    IAPWS R14-08(2011), equation 6
+ * source    IAPWS R14-08(2011), equation 6; from 150 K as a polynomial within 1.3e-13 of it
  */
 VTX_API vtx_status vtx_ice_sublimation_pressure(double temperature, double *pressure);
 
@@ -85,8 +85,8 @@ VTX_API vtx_status vtx_ice_sublimation_pressure(double temperature, double *pres
  * temperature  out  K
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
- * accuracy  returns to the temperature within 2e-13 K
- * source    IAPWS R14-08(2011), equation 6, solved by Newton's method on its logarithm
+ * accuracy  returns to the temperature within 1e-13 K
+ * source    IAPWS R14-08(2011), equation 6, solved by Newton's method
  */
 VTX_API vtx_status vtx_ice_sublimation_temperature(double pressure, double *temperature);
 

@@ -11,7 +11,7 @@
 /* m3/mol by which pressure lifts the chemical potential, with T d/dT and T^2 d2/dT2. Compressibility is left out: 7e-6 of the
  * vapour content at 2 MPa. */
 
-/* Fit to the volume of ice of IAPWS R10-06 at 1 MPa, 100 to 273.16 K: 1.4e-5 of it. */
+/* Fit by build-aux/fit_media to the volume of ice of IAPWS R10-06 at 1 MPa, 100 to 273.16 K: 1.4e-5 of it. */
 static inline struct virial ice_molar_volume(double temperature)
 {
     const double x = 0.01 * temperature;
@@ -22,7 +22,7 @@ static inline struct virial ice_molar_volume(double temperature)
     return v;
 }
 
-/* Fit, 253 to 473 K, to the volume of IAPWS SR1-86 less RT / Henry's constant of air (IAPWS G7-04), which is what the dissolved
+/* Fit by build-aux/fit_media, 253 to 473 K, to the volume of IAPWS SR1-86 less RT / Henry's constant of air (IAPWS G7-04), which is what the dissolved
  * air of air-saturated water takes off: 3.5e-4 of it. Held below 233.15 K, where only metastable vapour refers to it. */
 static inline struct virial aerated_water_molar_volume(double temperature)
 {
@@ -75,15 +75,21 @@ struct condensate {
 };
 
 /* From g(T, p) = g of the vapour at saturation + volume (p - saturation pressure), by differentiation. */
+static inline double condensate_enthalpy(struct saturation s, double density, double pressure, double temperature,
+                                         struct virial volume, const struct virials *v, double ideal_vapour_enthalpy)
+{
+    const double rt = gas_constant * temperature, d = density;
+    const double vapour = ideal_vapour_enthalpy + rt * d * (v->ww.value - v->ww.first + d * (v->www.value - 0.5 * v->www.first));
+    return vapour - temperature * (1 / d - volume.value) * s.slope + (volume.value - volume.first) * (pressure - s.pressure);
+}
+
 static inline struct condensate condensate_at(struct saturation s, double pressure, double temperature, struct virial volume,
                                               const struct virials *v, struct ideal_part ideal)
 {
-    const double rt = gas_constant * temperature;
-    const double over = pressure - s.pressure;
+    const double rt = gas_constant * temperature, over = pressure - s.pressure;
     const double b = v->ww.value, bt = v->ww.first, btt = v->ww.second;
     const double c = v->www.value, ct = v->www.first, ctt = v->www.second;
     const double d = virial_density(s.pressure / rt, b, c);
-    const double vapour_enthalpy = ideal.enthalpy + rt * d * (b - bt + d * (c - 0.5 * ct));
     const double vapour_entropy = ideal.entropy - gas_constant * (log(d * rt / standard_atmosphere) + d * (b + bt + 0.5 * d * (c + ct)));
     const double vapour_cv = ideal.heat_capacity - gas_constant * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
     const double pressure_t = gas_constant * d * (1 + d * (b + bt + d * (c + ct)));
@@ -95,7 +101,7 @@ static inline struct condensate condensate_at(struct saturation s, double pressu
     struct condensate condensate;
     condensate.volume = volume.value;
     condensate.entropy = vapour_entropy - gap * s.slope - volume_first * over;
-    condensate.enthalpy = vapour_enthalpy - temperature * gap * s.slope + (volume.value - volume.first) * over;
+    condensate.enthalpy = condensate_enthalpy(s, d, pressure, temperature, volume, v, ideal.enthalpy);
     condensate.heat_capacity = vapour_cp + temperature * (2 * (volume_first - volume_t) * s.slope - volume_p * square(s.slope)
                                                           - gap * s.curvature - volume_second * over);
     return condensate;

@@ -56,15 +56,11 @@ vtx_status vtx_moist_air_at(int32_t model, double pressure, double temperature, 
 vtx_status vtx_moist_air_humidity(int32_t model, double pressure, double temperature, int32_t property, double value, int32_t wanted,
                                   double *result)
 {
-    struct moist_mixture air;
     vtx_status status = worse(require(result != NULL), moist_check(model, pressure, temperature));
     status = worse(status, worse(check_finite(value), worse(check_humidity_measure(property), check_humidity_measure(wanted))));
     if (status == VTX_OK)
-        status = moist_from_humidity(model, pressure, temperature, property, value, &air);
-    if (status != VTX_OK)
-        return poison(result, status);
-    *result = moist_property(model, &air, wanted);
-    return is_finite(*result) ? VTX_OK : poison(result, VTX_OUT_OF_RANGE);
+        status = moist_convert_humidity(model, pressure, temperature, property, value, wanted, result);
+    return status == VTX_OK ? VTX_OK : poison(result, status);
 }
 
 static vtx_status point_at_pressure(int32_t model, double pressure, double point, double new_pressure, int32_t phase, double *new_point)

@@ -99,30 +99,12 @@ void moist_between(const struct moist_mixture *liquid, const struct moist_mixtur
 /* Mole fraction of water at saturation over a phase; 1 where the water's own saturation pressure reaches the pressure. */
 double moist_saturation_fraction(int32_t model, double pressure, double temperature, int32_t phase);
 
-/* The mole fractions that relative humidities refer to: over liquid at every temperature, over ice below 273.16 K (the same from
- * there on). Where air holds any amount of vapour the factor is held at 1 and they are saturation pressure over pressure, above 1. */
-struct moist_limits {
-    double liquid;
-    double ice;
-    double enhancement_factor; /* over the stable phase */
-    int32_t advisories;        /* VTX_ADVISORY_ENHANCEMENT_LIMITED or 0 */
-};
-
-void moist_limits(int32_t model, double pressure, double temperature, struct moist_limits *out);
-
 /* Temperature at which the mole fraction saturates over a phase: dew point (liquid) or frost point (ice). For vapour fractions
  * above 0; the caller judges whether the temperature lies where the phase exists. */
 double moist_saturation_temperature(int32_t model, double pressure, double vapour_fraction, int32_t phase);
 
 /* The same, NaN where the phase does not exist there or no vapour does: below 233.15 K (liquid), above 273.16 K (ice). */
 double moist_dew_or_frost_point(int32_t model, double pressure, double vapour_fraction, int32_t phase);
-
-/* Wet bulb of air that holds no condensate; NaN when none is found. Sets VTX_ADVISORY_TWO_WET_BULBS in advisories. */
-double moist_wet_bulb(int32_t model, const struct moist_mixture *air, int32_t *advisories);
-
-/* Humidity ratio of air that has a wet bulb; below zero when the air would have to be drier than dry, above most (the ratio at
- * saturation over liquid) when it would have to be wetter than wet. */
-double moist_humidity_ratio_of_wet_bulb(int32_t model, double pressure, double temperature, double wet_bulb, double most);
 
 /* Mole fraction that a dew or frost point stands for. OK, BAD_ARGUMENT (at or above boiling no fraction does), OUT_OF_RANGE */
 vtx_status moist_fraction_of_saturation(int32_t model, double pressure, double point, int32_t phase, double *vapour_fraction);
@@ -131,6 +113,10 @@ vtx_status moist_fraction_of_saturation(int32_t model, double pressure, double p
  * OK, BAD_ARGUMENT, OUT_OF_RANGE */
 vtx_status moist_from_humidity(int32_t model, double pressure, double temperature, int32_t property, double value,
                                struct moist_mixture *out);
+
+/* One humidity measure from another. OK, BAD_ARGUMENT, OUT_OF_RANGE (the result may then be NaN) */
+vtx_status moist_convert_humidity(int32_t model, double pressure, double temperature, int32_t property, double value, int32_t wanted,
+                                  double *result);
 
 /* One property (vtx_moist_property 10 to 21) of a mixture, NaN where it has no meaning there. The humidity ratio is the vapour's. */
 double moist_property(int32_t model, const struct moist_mixture *air, int32_t property);

@@ -22,32 +22,17 @@ double moist_saturation_fraction(int32_t model, double pressure, double temperat
     return real_saturation_fraction(&t, pressure, phase);
 }
 
-/* A reference of relative humidity from the saturated fraction, which is 1 where there is none. */
-static double reference_fraction(double saturated, double pure, double pressure) { return saturated < 1 ? saturated : pure / pressure; }
-
-void moist_limits(int32_t model, double pressure, double temperature, struct moist_limits *out)
-{
-    const double over_liquid = pure_saturation_pressure(temperature, PHASE_LIQUID);
-    const int frozen = stable_phase(temperature) == PHASE_ICE;
-    const double over_ice = frozen ? pure_saturation_pressure(temperature, PHASE_ICE) : over_liquid;
-    if (model == VTX_AIR_IDEAL) {
-        out->liquid = over_liquid / pressure;
-        out->ice = over_ice / pressure;
-    } else {
-        const struct real_temperature t = real_temperature(temperature);
-        out->liquid = reference_fraction(real_saturation_fraction(&t, pressure, PHASE_LIQUID), over_liquid, pressure);
-        out->ice = frozen ? reference_fraction(real_saturation_fraction(&t, pressure, PHASE_ICE), over_ice, pressure) : out->liquid;
-    }
-    const int limited = over_ice >= pressure;
-    out->enhancement_factor = model == VTX_AIR_IDEAL || limited ? 1 : out->ice * pressure / over_ice;
-    out->advisories = model == VTX_AIR_REAL && limited ? VTX_ADVISORY_ENHANCEMENT_LIMITED : 0;
-}
-
 double moist_saturation_temperature(int32_t model, double pressure, double vapour_fraction, int32_t phase)
 {
     if (model == VTX_AIR_IDEAL)
         return pure_saturation_temperature(vapour_fraction * pressure, phase);
     return real_saturation_temperature(pressure, vapour_fraction, phase);
+}
+
+/* Above the triple point there is no ice to search for, far below 233.15 K no liquid: no enhancement factor leaves 0.8..3. */
+static int is_far_beyond(double partial_pressure, int32_t phase)
+{
+    return phase == PHASE_ICE ? partial_pressure > 3 * triple_pressure : partial_pressure < 0.8 * SUPERCOOLED_PRESSURE_MIN;
 }
 
 double moist_dew_or_frost_point(int32_t model, double pressure, double vapour_fraction, int32_t phase)
@@ -56,9 +41,7 @@ double moist_dew_or_frost_point(int32_t model, double pressure, double vapour_fr
     const double high = phase == PHASE_ICE ? triple_temperature : MOIST_TEMPERATURE_MAX;
     /* What rounding may add at an end of the range. */
     const double rounding = 1e-9;
-    /* Far beyond an end the search would only wander: no enhancement factor leaves 0.8..3. */
-    const double partial = vapour_fraction * pressure;
-    if (vapour_fraction <= 0 || partial > 3 * pure_saturation_pressure(high, phase) || partial < 0.8 * pure_saturation_pressure(low, phase))
+    if (vapour_fraction <= 0 || is_far_beyond(vapour_fraction * pressure, phase))
         return quiet_nan();
     const double temperature = moist_saturation_temperature(model, pressure, vapour_fraction, phase);
     if (temperature < low - rounding || temperature > high + rounding)

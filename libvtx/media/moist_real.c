@@ -33,6 +33,20 @@ struct real_gas real_gas(const struct real_temperature *t, double pressure, doub
     return gas;
 }
 
+double real_density(const struct real_temperature *t, double pressure, double x)
+{
+    return mixture_density(&t->virials, pressure / t->rt, x);
+}
+
+double real_enthalpy(const struct real_temperature *t, double pressure, double x)
+{
+    const struct mixture_virials m = mixture_virials(&t->virials, x);
+    const double d = virial_density(pressure / t->rt, m.b.value, m.c.value);
+    return (1 - x) * ideal_enthalpy(dry_air_heat, air_enthalpy_zero, t->temperature)
+           + x * ideal_enthalpy(water_heat, water_enthalpy_zero, t->temperature)
+           + t->rt * d * (m.b.value - m.b.first + d * (m.c.value - 0.5 * m.c.first));
+}
+
 static struct virial condensed_volume(double temperature, int32_t phase)
 {
     return phase == PHASE_ICE ? ice_molar_volume(temperature) : liquid_molar_volume(temperature);
@@ -44,6 +58,15 @@ struct condensate real_condensate(const struct real_temperature *t, double press
     return condensate_at(phase == PHASE_ICE ? ice_saturation(t->temperature) : liquid_saturation(t->temperature), pressure,
                          t->temperature, condensed_volume(t->temperature, phase), &t->virials,
                          water_ideal_part(t->temperature, log(t->temperature)));
+}
+
+double real_condensate_enthalpy(const struct real_temperature *t, double pressure, int32_t phase)
+{
+    const struct saturation s = phase == PHASE_ICE ? ice_saturation(t->temperature) : liquid_saturation(t->temperature);
+    const struct virial volume = condensed_volume(t->temperature, phase);
+    const double density = virial_density(s.pressure / t->rt, t->virials.ww.value, t->virials.www.value);
+    return condensate_enthalpy(s, density, pressure, t->temperature, volume, &t->virials,
+                               ideal_enthalpy(water_heat, water_enthalpy_zero, t->temperature));
 }
 
 /* Slope of ln x + ln density + water_log_fugacity by ln x at constant pressure and temperature. */
@@ -61,23 +84,32 @@ static double fugacity_slope(const struct virials *v, double density, double x)
     return 1 + x * (density_x * (1 / density + 2 * second + 3 * density * third) + at_constant_density);
 }
 
-/* Newton on ln x from Raoult's start. The function rises with x, so an iterate that leaves 0..1 is brought back half way. */
+/* The fraction if there were so little vapour that the gas is dry air, from the reversed series of its density. */
+static double dilute_fraction(const struct virials *v, double q, double pure_density, double wanted)
+{
+    const double density = q * (1 - q * (v->aa.value + q * (v->aaa.value - 2 * square(v->aa.value))));
+    return pure_density / density * exp(wanted - water_log_fugacity(v, density, 0));
+}
+
+/* Newton on ln x. The function rises with x, so an iterate that leaves 0..1 is brought back half way. */
 double real_saturation_fraction(const struct real_temperature *t, double pressure, int32_t phase)
 {
     const struct virials *v = &t->virials;
-    const double pure = pure_saturation_pressure(t->temperature, phase);
+    const double pure = pure_saturation_pressure(t->temperature, phase), q = pressure / t->rt;
     if (pure >= pressure)
         return 1;
     const double pure_density = virial_density(pure / t->rt, v->ww.value, v->www.value);
     const double wanted = condensate_log_fugacity(pure, pure_density, pressure, t->rt, condensed_volume(t->temperature, phase).value, v);
-    double x = pure / pressure;
+    double x = dilute_fraction(v, q, pure_density, wanted);
+    if (!(x < 0.5))
+        x = pure / pressure;
     for (int i = 0; i < 40; i++) {
-        const double density = mixture_density(v, pressure / t->rt, x);
+        const double density = mixture_density(v, q, x);
         const double excess = log(x * density / pure_density) + water_log_fugacity(v, density, x) - wanted;
         const double step = -excess / fugacity_slope(v, density, x);
         const double next = x * exp(within(step, -1, 1));
         x = next < 1 ? next : 0.5 * (1 + x);
-        if (fabs(step) < 1e-9)
+        if (fabs(step) < 1e-8)
             break;
     }
     return x;
@@ -97,22 +129,24 @@ static double enhancement(double temperature, double pressure, double x, int32_t
 
 /* The temperature of a saturation pressure, which the enhancement factor lowers by a few kelvin at most and changes with slowly: a
  * fixed point that contracts a hundredfold a step or more, sped up by its own rate (Aitken). The start takes the factor from its
- * value near 0 degC. */
+ * value near 0 degC, the first rate from how that changes. */
 double real_saturation_temperature(double pressure, double x, int32_t phase)
 {
     const double partial = x * pressure;
     const double lowest = moist_temperature_min(VTX_AIR_REAL, pressure);
-    double temperature = pure_saturation_temperature(partial, phase);
-    double rate = 0, change_before = 0;
-    temperature = pure_saturation_temperature(partial * exp(-3.6e-8 * pressure * exp((triple_temperature - temperature) / 90)), phase);
+    const double ideal = pure_saturation_temperature(partial, phase);
+    const double log_factor = 3.6e-8 * pressure * exp((triple_temperature - ideal) / 90);
+    double temperature = pure_saturation_temperature(partial * exp(-log_factor), phase);
+    double rate = log_factor / 90 * square(temperature) / 5500, change_before = 0;
     for (int i = 0; i < 30; i++) {
         const double from = within(temperature, lowest, MOIST_TEMPERATURE_MAX);
         const double next = pure_saturation_temperature(partial / enhancement(from, pressure, x, phase), phase);
         const double change = next - from;
+        /* With the correction of the last step in it the second change shows how wrong the first rate was. */
         if (i == 1 && change_before != 0)
-            rate = within(change / change_before, -0.5, 0.5);
+            rate = within(rate + (1 - rate) * change / change_before, -0.5, 0.5);
         temperature = next + change * rate / (1 - rate);
-        if (fabs(change) < 1e-9)
+        if (fabs(change) < 1e-8)
             break;
         change_before = change;
     }

@@ -30,6 +30,13 @@ struct real_gas {
     double joule_thomson; /* K/Pa */
 };
 
+/* mol/m3. */
+double real_density(const struct real_temperature *t, double pressure, double x);
+
+/* J/mol, the enthalpies alone. */
+double real_condensate_enthalpy(const struct real_temperature *t, double pressure, int32_t phase);
+double real_enthalpy(const struct real_temperature *t, double pressure, double x);
+
 struct real_gas real_gas(const struct real_temperature *t, double pressure, double x);
 
 double real_saturation_fraction(const struct real_temperature *t, double pressure, int32_t phase);

@@ -1,10 +1,8 @@
 /* Wet bulb: adiabatic saturation over a wet or an iced wick. */
-#include "moist_ideal.h"
-#include "moist_real.h"
+#include "moist_place.h"
 
-/* The air whose wet bulb is sought. */
+/* The air whose wet bulb is sought; enthalpy in J per kg dry air (REAL). */
 struct wick {
-    int32_t model;
     int32_t phase;
     double pressure;
     double temperature;
@@ -12,7 +10,11 @@ struct wick {
     double enthalpy;
 };
 
-/* ASHRAE equations 33 to 36: heat of evaporation less that of warming the wick's water, and the water's heat capacity. */
+/* Excess of the saturated air's enthalpy over that of the air at hand with the water it takes up, J/kg times the saturated air's
+ * share of dry air (which keeps it finite at boiling). Rises with the wick's temperature. The slope may be rough. */
+typedef double wick_excess(const struct wick *w, double wet_bulb, double *slope);
+
+/* ASHRAE equations 33 to 36: heat of evaporation less that of warming the wick's water, and its denominator. */
 static inline double ideal_evaporation(double celsius, int32_t phase)
 {
     return phase == PHASE_ICE ? 2830e3 - 240 * celsius : 2501e3 - 2326 * celsius;
@@ -23,50 +25,47 @@ static inline double ideal_denominator(double celsius, double wet_celsius, int32
     return phase == PHASE_ICE ? 2830e3 + 1860 * celsius - 2100 * wet_celsius : 2501e3 + 1860 * celsius - 4186 * wet_celsius;
 }
 
-/* Excess of the saturated air's enthalpy over that of the air at hand with the water it takes up, J/kg times the saturated air's
- * share of dry air (which keeps it finite at boiling). Rises with the wick's temperature. */
+static inline double ideal_excess_at(const struct wick *w, double wet_bulb, double saturation_pressure, double saturation_slope,
+                                     double *slope)
+{
+    const double celsius = w->temperature - ice_point, wet = wet_bulb - ice_point, atmospheres = 1 / w->pressure;
+    const double x = smaller(1, saturation_pressure * atmospheres), y = 1 - x, x_t = saturation_slope * atmospheres;
+    const double evaporation = ideal_evaporation(wet, w->phase);
+    const double dry = -ideal_air_heat_capacity * (celsius - wet) - w->humidity_ratio * ideal_denominator(celsius, wet, w->phase);
+    const double evaporation_slope = w->phase == PHASE_ICE ? -240 : -2326;
+    const double dry_slope = ideal_air_heat_capacity + w->humidity_ratio * (w->phase == PHASE_ICE ? 2100 : 4186);
+    *slope = ideal_mass_ratio * (x * evaporation_slope + x_t * evaporation) + y * dry_slope - x_t * dry;
+    return ideal_mass_ratio * x * evaporation + y * dry;
+}
+
 static double ideal_excess(const struct wick *w, double wet_bulb, double *slope)
 {
-    const double celsius = w->temperature - ice_point, wet = wet_bulb - ice_point;
     const struct saturation s = w->phase == PHASE_ICE ? ice_saturation(wet_bulb) : liquid_saturation(wet_bulb);
-    const double x = smaller(1, s.pressure / w->pressure), y = 1 - x;
-    const double evaporation = ideal_evaporation(wet, w->phase), denominator = ideal_denominator(celsius, wet, w->phase);
-    const double dry = -ideal_air_heat_capacity * (celsius - wet) - w->humidity_ratio * denominator;
-    const double evaporation_slope = w->phase == PHASE_ICE ? -240 : -2326;
-    const double wick_heat_capacity = w->phase == PHASE_ICE ? 2100 : 4186;
-    const double dry_slope = ideal_air_heat_capacity + w->humidity_ratio * wick_heat_capacity;
-    *slope = ideal_mass_ratio * (x * evaporation_slope + s.slope / w->pressure * evaporation) + y * dry_slope - s.slope / w->pressure * dry;
-    return ideal_mass_ratio * x * evaporation + y * dry;
+    return ideal_excess_at(w, wet_bulb, s.pressure, s.slope, slope);
 }
 
 static double real_excess(const struct wick *w, double wet_bulb, double *slope)
 {
     const struct real_temperature t = real_temperature(wet_bulb);
     const double x = real_saturation_fraction(&t, w->pressure, w->phase), y = 1 - x;
-    const struct real_gas gas = real_gas(&t, w->pressure, x);
-    const struct condensate c = real_condensate(&t, w->pressure, w->phase);
-    const double condensate = c.enthalpy / water_molar_mass;
-    const double taken_up = x * water_molar_mass / moist_air_molar_mass - y * w->humidity_ratio;
-    /* Clausius and Clapeyron for the ideal vapour: good to a few percent, enough for the first step. */
-    const double evaporation = 2.5e6;
-    const double x_t = x * water_molar_mass * evaporation / (t.rt * wet_bulb);
-    *slope = gas.heat_capacity / moist_air_molar_mass + x_t * evaporation * water_molar_mass / moist_air_molar_mass;
-    return gas.enthalpy / moist_air_molar_mass - taken_up * condensate - y * w->enthalpy;
+    const double saturated = real_enthalpy(&t, w->pressure, x);
+    const double condensate = real_condensate_enthalpy(&t, w->pressure, w->phase);
+    const double taken_up = x / moist_air_molar_mass - y * w->humidity_ratio / water_molar_mass;
+    /* Clausius and Clapeyron for the ideal vapour, and its heat capacity: good to a few percent. */
+    const double evaporation = ideal_enthalpy(water_heat, water_enthalpy_zero, wet_bulb) - condensate;
+    const double x_t = x * evaporation / (t.rt * wet_bulb);
+    *slope = (29.1 * y + 34 * x + x_t * evaporation / larger(y, 0.01)) / moist_air_molar_mass;
+    return saturated / moist_air_molar_mass - taken_up * condensate - y * w->enthalpy;
 }
 
-static double excess(const struct wick *w, double wet_bulb, double *slope)
+/* Newton in a bracket that shrinks; from the second step on a rough slope is replaced by the secant's. */
+static double wick_temperature(wick_excess *excess, int rough, const struct wick *w, double low, double high, double start)
 {
-    return (w->model == VTX_AIR_IDEAL ? ideal_excess : real_excess)(w, wet_bulb, slope);
-}
-
-/* Newton from a start with the first slope given (REAL: rough, replaced by that of the secant), kept in a bracket that shrinks. */
-static double wick_temperature(const struct wick *w, double low, double high, double start)
-{
-    double at = within(start, low, high), before = 0, value_before = 0;
+    double at = within(start, low, high), before = 0, value_before = 0, step_before = 1e3;
     for (int i = 0; i < 80; i++) {
         double slope;
         const double value = excess(w, at, &slope);
-        if (w->model == VTX_AIR_REAL && i > 0 && value != value_before)
+        if (rough && i > 0 && value != value_before)
             slope = (value - value_before) / (at - before);
         if (value > 0)
             high = at;
@@ -75,85 +74,110 @@ static double wick_temperature(const struct wick *w, double low, double high, do
         double next = at - value / slope;
         if (!(next >= low && next <= high))
             next = 0.5 * (low + high);
-        if (fabs(next - at) < 1e-9 || high - low < 1e-10)
+        const double step = fabs(next - at);
+        /* The next step would be about 0.03/K times this one times this (Newton) or the one before (secant). */
+        if (step * (rough ? step_before : step) < 1e-10 || high - low < 1e-10)
             return next;
         before = at;
         value_before = value;
+        step_before = step;
         at = next;
     }
     return quiet_nan();
 }
 
 /* Where to start: the straight line between dry bulb and dew or frost point, by the slope of the saturation pressure between. */
-static double start_between(const struct wick *w, double vapour_fraction)
+static double start_between(const struct wick *w)
 {
-    const double psychrometer = 1006 * w->pressure / (ideal_mass_ratio * (w->phase == PHASE_ICE ? 2830e3 : 2501e3));
-    const double vapour_pressure = vapour_fraction * w->pressure;
-    const double dew = pure_saturation_temperature(larger(vapour_pressure, 1e-3), w->phase);
+    const double x = w->humidity_ratio / (ideal_mass_ratio + w->humidity_ratio);
+    const double psychrometer = ideal_air_heat_capacity * w->pressure / (ideal_mass_ratio * ideal_evaporation(0, w->phase));
+    const double dew = pure_saturation_temperature(larger(x * w->pressure, 1e-3), w->phase);
     const double middle = w->temperature - 0.6 * (w->temperature - dew);
-    const struct saturation s = w->phase == PHASE_ICE ? ice_saturation(middle) : liquid_saturation(larger(middle, SUPERCOOLED_TEMPERATURE_MIN));
-    return (psychrometer * w->temperature + s.slope * dew) / (psychrometer + s.slope);
+    const double slope = w->phase == PHASE_ICE ? ice_saturation(middle).slope
+                                               : liquid_saturation(larger(middle, SUPERCOOLED_TEMPERATURE_MIN)).slope;
+    return (psychrometer * w->temperature + slope * dew) / (psychrometer + slope);
 }
 
-/* The real one starts from the ideal one, which is within a few tenths of a kelvin and costs a tenth of a step. */
-static double find_wick_temperature(const struct wick *w, double low, double high, double vapour_fraction)
+/* The wet wick's root lies at or above 273.16 K where its excess there is not above zero. */
+static int ideal_wick_is_wet(const struct wick *w)
 {
-    struct wick ideal = *w;
-    ideal.model = VTX_AIR_IDEAL;
-    const double start = wick_temperature(&ideal, low, high, start_between(w, vapour_fraction));
-    return w->model == VTX_AIR_IDEAL ? start : wick_temperature(w, low, high, start);
-}
-
-double moist_wet_bulb(int32_t model, const struct moist_mixture *air, int32_t *advisories)
-{
-    struct wick w = { model, PHASE_LIQUID, air->pressure, air->temperature, air->humidity_ratio, air->enthalpy };
     double slope;
-    if (air->condensed > 0)
-        return air->temperature;
-    if (air->temperature >= triple_temperature && excess(&w, triple_temperature, &slope) <= 0) {
-        const double wet = find_wick_temperature(&w, triple_temperature, air->temperature, air->vapour_fraction);
-        w.phase = PHASE_ICE;
-        /* The iced wick's root lies below 273.16 K only while the wet one's is within a few kelvin above. */
-        if (wet < triple_temperature + 5 && excess(&w, triple_temperature, &slope) >= 0)
-            *advisories |= VTX_ADVISORY_TWO_WET_BULBS;
-        return wet;
-    }
-    w.phase = PHASE_ICE;
-    return find_wick_temperature(&w, moist_temperature_min(model, air->pressure) - 1, triple_temperature, air->vapour_fraction);
+    return w->temperature >= triple_temperature && ideal_excess_at(w, triple_temperature, triple_pressure, 0, &slope) <= 0;
 }
 
-static double ideal_wet_bulb_humidity(double pressure, double temperature, double wet_bulb, int32_t phase)
+static double ideal_wet_bulb(struct wick *w, double lowest)
 {
-    const double celsius = temperature - ice_point, wet = wet_bulb - ice_point;
+    if (ideal_wick_is_wet(w))
+        return wick_temperature(ideal_excess, 0, w, triple_temperature, w->temperature, start_between(w));
+    w->phase = PHASE_ICE;
+    return wick_temperature(ideal_excess, 0, w, lowest, triple_temperature, start_between(w));
+}
+
+/* The ideal wet bulb is within 3 K and costs a tenth of a step: it tells the wick unless near 273.16 K, and the start. */
+static double real_wet_bulb(struct wick *w, double lowest)
+{
+    double slope;
+    const double start = ideal_wet_bulb(w, lowest);
+    w->phase = start > triple_temperature ? PHASE_LIQUID : PHASE_ICE;
+    if (fabs(start - triple_temperature) < 3) {
+        w->phase = PHASE_LIQUID;
+        if (w->temperature < triple_temperature || real_excess(w, triple_temperature, &slope) > 0)
+            w->phase = PHASE_ICE;
+    }
+    if (w->phase == PHASE_LIQUID)
+        return wick_temperature(real_excess, 1, w, triple_temperature, w->temperature, start);
+    return wick_temperature(real_excess, 1, w, lowest, triple_temperature, start);
+}
+
+double wet_bulb_of_vapour(const struct moist_place *place, double x, int32_t *advisories)
+{
+    const int real = place->model == VTX_AIR_REAL;
+    const double enthalpy = real ? real_enthalpy(&place->at, place->pressure, x) / ((1 - x) * moist_air_molar_mass) : 0;
+    struct wick w = { PHASE_LIQUID, place->pressure, place->at.temperature, moist_humidity_ratio(place->model, x), enthalpy };
+    const double lowest = moist_temperature_min(place->model, place->pressure) - 1;
+    const double wet_bulb = real ? real_wet_bulb(&w, lowest) : ideal_wet_bulb(&w, lowest);
+    double slope;
+    /* The iced wick has a root below 273.16 K too only while the wet one's is within a few kelvin above. */
+    if (w.phase == PHASE_LIQUID && wet_bulb < triple_temperature + 5) {
+        w.phase = PHASE_ICE;
+        if ((real ? real_excess : ideal_excess)(&w, triple_temperature, &slope) >= 0)
+            *advisories |= VTX_ADVISORY_TWO_WET_BULBS;
+    }
+    return wet_bulb;
+}
+
+static double ideal_humidity_ratio(const struct moist_place *place, double wet_bulb, int32_t phase)
+{
+    const double celsius = place->at.temperature - ice_point, wet = wet_bulb - ice_point;
     const double saturated = pure_saturation_pressure(wet_bulb, phase);
-    const double saturated_ratio = ideal_mass_ratio * saturated / (pressure - saturated);
+    const double saturated_ratio = ideal_mass_ratio * saturated / (place->pressure - saturated);
     return (ideal_evaporation(wet, phase) * saturated_ratio - ideal_air_heat_capacity * (celsius - wet))
            / ideal_denominator(celsius, wet, phase);
 }
 
 /* The air's enthalpy is almost straight in its humidity ratio: a secant from the dry end, not beyond the ratio that the air can hold. */
-static double real_wet_bulb_humidity(double pressure, double temperature, double wet_bulb, int32_t phase, double most)
+static double real_humidity_ratio(const struct moist_place *place, double wet_bulb, int32_t phase, double most)
 {
-    const struct real_temperature wick = real_temperature(wet_bulb), air = real_temperature(temperature);
-    const double x = real_saturation_fraction(&wick, pressure, phase);
-    const double condensate = real_condensate(&wick, pressure, phase).enthalpy / water_molar_mass;
-    struct moist_mixture m;
-    real_mixture(&wick, pressure, 0, x, PHASE_NONE, &m);
-    const double saturated = moist_humidity_ratio(VTX_AIR_REAL, x), target = m.enthalpy - saturated * condensate;
+    const struct real_temperature wick = real_temperature(wet_bulb);
+    const double pressure = place->pressure, x = real_saturation_fraction(&wick, pressure, phase);
+    const double condensate = real_condensate_enthalpy(&wick, pressure, phase) / water_molar_mass;
+    const double saturated = real_enthalpy(&wick, pressure, x) / ((1 - x) * moist_air_molar_mass);
+    const double target = saturated - moist_humidity_ratio(VTX_AIR_REAL, x) * condensate;
     double ratio = 0, slope = 2.5e6, before = 0, value_before = 0;
     for (int i = 0; i < 60; i++) {
-        real_mixture(&air, pressure, ratio, moist_vapour_fraction(VTX_AIR_REAL, ratio), PHASE_NONE, &m);
-        const double value = m.enthalpy - ratio * condensate - target;
+        const double fraction = moist_vapour_fraction(VTX_AIR_REAL, ratio);
+        const double enthalpy = real_enthalpy(&place->at, pressure, fraction) / ((1 - fraction) * moist_air_molar_mass);
+        const double value = enthalpy - ratio * condensate - target;
         /* Already too warm when dry: no humidity ratio above zero has so low a wet bulb. */
         if (i == 0 && value > 0)
             return -value / slope;
+        if (ratio >= most && value < 0)
+            return 2 * most;
         /* Closer than this the difference is rounding. */
         if (i > 0 && fabs(ratio - before) > 1e-9)
             slope = (value - value_before) / (ratio - before);
         before = ratio;
         value_before = value;
-        if (ratio >= most && value < 0)
-            return 2 * most;
         ratio = within(ratio - value / slope, 0, most);
         if (fabs(ratio - before) <= 1e-14 * ratio + 1e-18)
             break;
@@ -161,10 +185,10 @@ static double real_wet_bulb_humidity(double pressure, double temperature, double
     return ratio;
 }
 
-double moist_humidity_ratio_of_wet_bulb(int32_t model, double pressure, double temperature, double wet_bulb, double most)
+double humidity_ratio_of_wet_bulb(const struct moist_place *place, double wet_bulb, double most)
 {
     const int32_t phase = stable_phase(wet_bulb);
-    if (model == VTX_AIR_IDEAL)
-        return ideal_wet_bulb_humidity(pressure, temperature, wet_bulb, phase);
-    return real_wet_bulb_humidity(pressure, temperature, wet_bulb, phase, most);
+    if (place->model == VTX_AIR_IDEAL)
+        return ideal_humidity_ratio(place, wet_bulb, phase);
+    return real_humidity_ratio(place, wet_bulb, phase, most);
 }

@@ -145,17 +145,19 @@ static inline struct mixture_virials mixture_virials(const struct virials *v, do
     return m;
 }
 
-/* Molar density, mol/m3, of the gas whose pressure over RT is q: Newton on q = rho + B rho^2 + C rho^3. Within the ranges that
- * the public functions accept, the cubic rises all the way from 0 to the root. */
+/* Molar density, mol/m3, of the gas whose pressure over RT is q: Newton on q = rho + B rho^2 + C rho^3 from the reversed series.
+ * Within the ranges that the public functions accept, the cubic rises all the way from 0 to the root. */
 static inline double virial_density(double q, double b, double c)
 {
-    double density = q / (1 + b * q);
+    const double bq = b * q;
+    double density = bq > -0.2 ? q * (1 - bq * (1 - 2 * bq) - c * q * q) : q / (1 + bq);
     for (int i = 0; i < 12; i++) {
         const double excess = ((c * density + b) * density + 1) * density - q;
         const double slope = (3 * c * density + 2 * b) * density + 1;
         const double step = excess / slope;
         density -= step;
-        if (fabs(step) < 1e-10 * density)
+        /* the next one would be its square */
+        if (fabs(step) < 1e-8 * density)
             break;
     }
     return density;
@@ -200,31 +202,42 @@ static inline struct ideal_part ideal_part(const double c[HEAT_TERMS], double en
 
 /* Integration constants over R: K and -. The real gas at 273.15 K and 101325 Pa is zero; so is liquid water in equilibrium with its
  * vapour at the triple point. A test holds them to that. */
-static const double air_enthalpy_zero = -952.99510886280018;
-static const double air_entropy_zero = -19.594095553995583;
-static const double water_enthalpy_zero = 4323.8612353292838;
-static const double water_entropy_zero = -7.8365406553184975;
+static const double air_enthalpy_zero = -952.9951088676056;
+static const double air_entropy_zero = -19.5940955540168;
+static const double water_enthalpy_zero = 4323.861235333015;
+static const double water_entropy_zero = -7.836540655291174;
 
-/* Fit, by build-aux/fit_heat_capacity, to the ideal part of Lemmon and others 2000 from 110 to 480 K: 1.2e-6 R, 1e-5 R at 100 K.
- * The constants put the real gas at 273.15 K and 101325 Pa to zero. */
-static inline struct ideal_part dry_air_ideal_part(double temperature, double log_temperature)
+/* cp/R as a polynomial in T/100 K, fitted by build-aux/fit_media to the ideal part of Lemmon and others 2000 from 110 to 480 K:
+ * 1.2e-6 R, 1e-5 R at 100 K. */
+static const double dry_air_heat[HEAT_TERMS] = {
+    3.494609956, -0.008125277654, 0.005624976101, 0.001866672835, -0.004289794223, 0.002174876615, -0.0004768822962, 5.002365711e-05,
+    -2.083976778e-06
+};
+
+/* The same for the ideal part of IAPWS R6-95, from 110 to 480 K: 1.4e-5 R. */
+static const double water_heat[HEAT_TERMS] = {
+    4.037138025, -0.08632183426, 0.08282268754, -0.02238127059, -0.0128755378, 0.01089753706, -0.002988120647, 0.0003707736567,
+    -1.773264243e-05
+};
+
+/* J/mol, the enthalpy alone. */
+static inline double ideal_enthalpy(const double c[HEAT_TERMS], double enthalpy_zero, double temperature)
 {
-    static const double c[HEAT_TERMS] = {
-        3.494609956, -0.8125277653e-2, 0.5624976098e-2, 0.1866672838e-2, -0.4289794225e-2, 0.2174876615e-2, -0.4768822963e-3,
-        0.5002365712e-4, -0.2083976778e-5
-    };
-    return ideal_part(c, air_enthalpy_zero, air_entropy_zero, temperature, log_temperature);
+    const double x = 0.01 * temperature;
+    double enthalpy = 0;
+    for (int k = HEAT_TERMS - 1; k > 0; k--)
+        enthalpy = (enthalpy + c[k] / (k + 1)) * x;
+    return gas_constant * ((enthalpy + c[0]) * temperature + enthalpy_zero);
 }
 
-/* Fit to the ideal part of IAPWS R6-95 from 110 to 480 K: 1.4e-5 R. The constants put liquid water in equilibrium with its vapour
- * at the triple point to zero. */
+static inline struct ideal_part dry_air_ideal_part(double temperature, double log_temperature)
+{
+    return ideal_part(dry_air_heat, air_enthalpy_zero, air_entropy_zero, temperature, log_temperature);
+}
+
 static inline struct ideal_part water_ideal_part(double temperature, double log_temperature)
 {
-    static const double c[HEAT_TERMS] = {
-        4.037138025, -0.8632183425e-1, 0.8282268754e-1, -0.2238127059e-1, -0.128755378e-1, 0.1089753706e-1, -0.2988120647e-2,
-        0.3707736567e-3, -0.1773264243e-4
-    };
-    return ideal_part(c, water_enthalpy_zero, water_entropy_zero, temperature, log_temperature);
+    return ideal_part(water_heat, water_enthalpy_zero, water_entropy_zero, temperature, log_temperature);
 }
 
 #endif

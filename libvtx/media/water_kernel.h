@@ -1,9 +1,8 @@
-/* Saturation of pure water over liquid and over ice, unchecked. Internal. */
+/* Saturation of pure water over liquid, unchecked; over ice: ice_kernel.h. Internal. */
 #ifndef VTX_WATER_KERNEL_H
 #define VTX_WATER_KERNEL_H
 
-#include "../base/numeric.h"
-#include "constants.h"
+#include "ice_kernel.h"
 
 /* Lowest temperature at which the liquid's formula is trusted as it stands; below it over-liquid values rest on the
  * shape of Murphy and Koop's equation. */
@@ -11,8 +10,6 @@
 #define SUPERCOOLED_PRESSURE_MIN 18.95676
 #define WATER_TEMPERATURE_MAX 647.096
 #define WATER_PRESSURE_MAX 22.064001e6
-#define ICE_TEMPERATURE_MIN 50.0
-#define ICE_SUBLIMATION_PRESSURE_MIN 1.93495e-40
 
 /* IAPWS R7-97(2012), table 34; the quadrics of equations 29 to 31 in beta = (p/MPa)^(1/4) and theta. */
 static const double region4[11] = {
@@ -20,34 +17,20 @@ static const double region4[11] = {
     0.14915108613530e2, -0.48232657361591e4, 0.40511340542057e6, -0.23855557567849, 0.65017534844798e3
 };
 
-/* A saturation pressure with its first two derivatives: Pa, Pa/K, Pa/K2. */
-struct saturation {
-    double pressure;
-    double slope;
-    double curvature;
-};
-
-/* Equation 29b. */
-static inline double region4_theta(double temperature)
-{
-    return temperature + region4[9] / (temperature - region4[10]);
-}
-
-/* Equation 30, fourth root of the pressure in MPa. */
-static inline double region4_beta(double theta)
+/* Equation 30, fourth root of the pressure in MPa. Theta of equation 29b is a fraction; all is multiplied by its denominator. */
+static inline double region4_beta(double temperature)
 {
     const double *n = region4;
-    const double a = (theta + n[1]) * theta + n[2];
-    const double b = (n[3] * theta + n[4]) * theta + n[5];
-    const double c = (n[6] * theta + n[7]) * theta + n[8];
-    return 2 * c / (-b + sqrt(b * b - 4 * a * c));
+    const double below = temperature - n[10], above = temperature * below + n[9];
+    const double square_above = above * above, product = above * below, square_below = below * below;
+    const double a = square_above + n[1] * product + n[2] * square_below;
+    const double b = n[3] * square_above + n[4] * product + n[5] * square_below;
+    const double c = n[6] * square_above + n[7] * product + n[8] * square_below;
+    return 2 * c / (sqrt(b * b - 4 * a * c) - b);
 }
 
 /* Pa, over liquid; 233.15..647.096 K. */
-static inline double liquid_saturation_pressure(double temperature)
-{
-    return 1e6 * square(square(region4_beta(region4_theta(temperature))));
-}
+static inline double liquid_saturation_pressure(double temperature) { return 1e6 * square(square(region4_beta(temperature))); }
 
 /* Equation 31. At 221.4536 Pa, 259.939 K, numerator and denominator of the published form of d are both zero: below the
  * triple point its other algebraic form is used, which is sound there. */
@@ -69,10 +52,10 @@ static inline struct saturation liquid_saturation(double temperature)
 {
     const double *n = region4;
     const double from_pole = 1 / (temperature - n[10]);
-    const double theta = region4_theta(temperature);
+    const double theta = temperature + n[9] * from_pole;
     const double theta_t = 1 - n[9] * square(from_pole);
     const double theta_tt = 2 * n[9] * square(from_pole) * from_pole;
-    const double beta = region4_beta(theta);
+    const double beta = region4_beta(temperature);
     const double by_beta = 2 * beta * ((theta + n[1]) * theta + n[2]) + (n[3] * theta + n[4]) * theta + n[5];
     const double by_theta = square(beta) * (2 * theta + n[1]) + beta * (2 * n[3] * theta + n[4]) + 2 * n[6] * theta + n[7];
     const double beta_theta = -by_theta / by_beta;
@@ -87,70 +70,6 @@ static inline struct saturation liquid_saturation(double temperature)
     s.slope = 4e6 * beta * square(beta) * beta_t;
     s.curvature = 4e6 * square(beta) * (3 * square(beta_t) + beta * beta_tt);
     return s;
-}
-
-/* IAPWS R14-08(2011), equation 6. */
-static const double sublimation_a[3] = { -0.212144006e2, 0.273203819e2, -0.610598130e1 };
-static const double sublimation_b[3] = { 0.333333333e-2, 0.120666667e1, 0.170333333e1 };
-
-/* ln(p / triple pressure) and its derivative by temperature. */
-static inline double sublimation_logarithm(double temperature, double *slope)
-{
-    const double theta = temperature / triple_temperature;
-    const double log_theta = log(theta);
-    double sum = 0, by_log_theta = 0;
-    for (int i = 0; i < 3; i++) {
-        const double term = sublimation_a[i] * exp(sublimation_b[i] * log_theta);
-        sum += term;
-        by_log_theta += sublimation_b[i] * term;
-    }
-    *slope = (by_log_theta - sum) / (theta * temperature);
-    return sum / theta;
-}
-
-/* Pa, over ice; 50..273.16 K. */
-static inline double ice_sublimation_pressure(double temperature)
-{
-    double slope;
-    return triple_pressure * exp(sublimation_logarithm(temperature, &slope));
-}
-
-static inline struct saturation ice_saturation(double temperature)
-{
-    const double theta = temperature / triple_temperature;
-    const double log_theta = log(theta);
-    double sum = 0, first = 0, second = 0;
-    for (int i = 0; i < 3; i++) {
-        const double term = sublimation_a[i] * exp(sublimation_b[i] * log_theta);
-        sum += term;
-        first += (sublimation_b[i] - 1) * term;
-        second += (sublimation_b[i] - 1) * (sublimation_b[i] - 2) * term;
-    }
-    const double slope = first / (theta * temperature);
-    const double curvature = second / (theta * square(temperature));
-    struct saturation s;
-    s.pressure = triple_pressure * exp(sum / theta);
-    s.slope = s.pressure * slope;
-    s.curvature = s.pressure * (square(slope) + curvature);
-    return s;
-}
-
-/* Newton on ln p, which is nearly straight in 1/T. The start is the WMO No. 8 form of Magnus for ice, closed both ways and
- * within 1.5 K down to 50 K; each step squares an error that is small already, so the number of steps is bounded. */
-static inline double ice_sublimation_temperature(double pressure)
-{
-    const double wanted = log(pressure / triple_pressure);
-    const double magnus = wanted + 0.00075;
-    double temperature = 273.15 + 272.62 * magnus / (22.46 - magnus);
-    for (int i = 0; i < 8; i++) {
-        double slope;
-        const double excess = sublimation_logarithm(temperature, &slope) - wanted;
-        const double step = excess / (slope * temperature);
-        temperature /= 1 + step;
-        if (fabs(step) < 1e-9)
-            break;
-    }
-    return temperature;
 }
 
 /* Murphy and Koop 2005, equation 10, 123 to 332 K: ln of the pressure in Pa. */

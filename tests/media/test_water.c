@@ -1,6 +1,7 @@
 /* Water and ice at saturation against published values. */
 #include <vtx/water.h>
 
+#include "../../libvtx/media/water_kernel.h"
 #include "../harness/harness.h"
 
 static int water_row(const struct data_row *row, double *actual)
@@ -73,6 +74,35 @@ static void liquid_and_ice_meet_at_the_triple_point(void)
     EXPECT(value(vtx_ice_sublimation_slope, 273.16) > 1.1 * value(vtx_water_saturation_slope, 273.16));
 }
 
+/* The polynomial that stands for the release's formula from 150 K on cannot be told from it, nor can the place where they join. */
+static void sublimation_polynomial_is_the_published_formula(void)
+{
+    for (double t = 150; t <= 273.16; t += 0.01) {
+        const struct saturation ours = ice_saturation(t), published = published_sublimation(t);
+        EXPECT_NEAR(ours.pressure, published.pressure, 1e-12);
+        EXPECT_NEAR(ours.slope, published.slope, 1e-11);
+        EXPECT_NEAR(ours.curvature, published.curvature, 1e-10);
+        EXPECT_WITHIN(published_sublimation_temperature(ours.pressure), t, 1e-11);
+        EXPECT(ours.pressure == ice_sublimation_pressure(t));
+    }
+    const double below = ice_sublimation_pressure(nextafter(150, 0)), above = ice_sublimation_pressure(150);
+    EXPECT_NEAR(below, above, 1e-12);
+    EXPECT_WITHIN(ice_sublimation_temperature(nextafter(ICE_POLYNOMIAL_PRESSURE_MIN, 0)),
+                  ice_sublimation_temperature(ICE_POLYNOMIAL_PRESSURE_MIN), 1e-12);
+}
+
+/* Equation 29 as a whole: what the inverse and the slopes assume. */
+static void saturation_obeys_the_implicit_equation(void)
+{
+    const double *n = region4;
+    for (double t = 234; t < 647; t += 0.5) {
+        const double beta = sqrt(sqrt(1e-6 * liquid_saturation_pressure(t))), theta = t + n[9] / (t - n[10]);
+        const double sum = square(beta * theta) + n[1] * square(beta) * theta + n[2] * square(beta) + n[3] * beta * square(theta)
+                           + n[4] * beta * theta + n[5] * beta + n[6] * square(theta) + n[7] * theta + n[8];
+        EXPECT_WITHIN(sum, 0, 1e-9 * n[8]);
+    }
+}
+
 static void latent_heats_add_up_at_the_triple_point(void)
 {
     const double sublimation = value(vtx_ice_sublimation_enthalpy, 273.16);
@@ -119,6 +149,8 @@ static const struct test_case tests[] = {
     { "saturation goes there and back", saturation_goes_there_and_back },
     { "the inverse survives its 0/0 at 221.4536 Pa", the_inverse_survives_its_zero_over_zero },
     { "liquid and ice meet at the triple point", liquid_and_ice_meet_at_the_triple_point },
+    { "sublimation polynomial is the published formula", sublimation_polynomial_is_the_published_formula },
+    { "saturation obeys the implicit equation", saturation_obeys_the_implicit_equation },
     { "latent heats add up at the triple point", latent_heats_add_up_at_the_triple_point },
     { "supercooled liquid has more vapour than ice", supercooled_liquid_has_more_vapour_than_ice },
     { "slopes are those of the pressures", slopes_are_those_of_the_pressures },
