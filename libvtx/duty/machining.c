@@ -361,6 +361,9 @@ static vtx_status check_band(double low, double high)
     return status != VTX_OK ? status : require(low <= high);
 }
 
+/* Fields that a partition only carries along may be NaN, not infinite. */
+static vtx_status check_carried(double x) { return require(is_finite(x) || isnan(x)); }
+
 /* Shares in 0..1, lows that leave something over, highs that cover the whole; 1e-9 for rounding. */
 static vtx_status check_partition(const vtx_heat_partition *p)
 {
@@ -368,6 +371,8 @@ static vtx_status check_partition(const vtx_heat_partition *p)
         return VTX_BAD_ARGUMENT;
     vtx_status status = worse(check_band(p->chip_low, p->chip_high), check_band(p->tool_low, p->tool_high));
     status = worse(status, check_band(p->work_low, p->work_high));
+    status = worse(status, worse(check_carried(p->thermal_number), check_carried(p->shear_share_fit)));
+    status = worse(status, worse(check_carried(p->shear_share_line), check_carried(p->shear_share_source)));
     if (status != VTX_OK)
         return status;
     return require(p->chip_low + p->tool_low + p->work_low <= 1 + 1e-9 && p->chip_high + p->tool_high + p->work_high >= 1 - 1e-9);

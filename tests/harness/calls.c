@@ -136,6 +136,26 @@ static void misuse_pointers(struct sample *s)
     }
 }
 
+/* Every eight bytes of every record in turn hold an odd number: whatever the answer, no infinity, no flag with OK, all poisoned else. */
+static void misuse_fields(struct sample *s)
+{
+    static const double odd[] = { (double)NAN, (double)INFINITY, 0, -1, 4.9e-324, 1e-300, 1e-12, 1, 1e3, 1e12, DBL_MAX, -DBL_MAX };
+    int r = 0;
+    for (int a = 0; a < current->arguments; a++) {
+        if (current->argument[a].kind != CALL_RECORD)
+            continue;
+        for (size_t field = 0; field < current->argument[a].size / sizeof(double); field++) {
+            const double good = s->records[r][field];
+            for (size_t k = 0; k < sizeof odd / sizeof odd[0]; k++) {
+                s->records[r][field] = odd[k];
+                call(s, a, odd[k]);
+            }
+            s->records[r][field] = good;
+        }
+        r++;
+    }
+}
+
 /* A column of ITEMS items with its own offset and stride, so that nothing is aligned or in order. */
 struct column {
     unsigned char bytes[ITEMS * (RECORD_BYTES + 16) + 32];
@@ -308,6 +328,7 @@ void check_calls(const struct call_description *calls, size_t count, const char 
             misuse_numbers(&s);
             misuse_selectors(&s);
             misuse_pointers(&s);
+            misuse_fields(&s);
             doing = "batch";
             for (int layout = 0; layout < 5; layout++)
                 batch_layout(&s, layout);
