@@ -1,8 +1,8 @@
 /* The march through a chain and the searches on it. */
-#include "../base/root.h"
 #include "../media/air_kernel.h"
 #include "chain_kernel.h"
 #include "conductance_kernel.h"
+#include "secant.h"
 #include "valve_kernel.h"
 
 /* Square laws start in proportion to the pressure difference below this share of the pressure: 0.7 Pa at 7 bar. */
@@ -17,8 +17,8 @@
 
 #define PLENTY 50.0 /* headroom of an element that has no limit */
 
-#define CHAIN_TOLERANCE 1e-15
-#define BRACKET_MARGIN 1e-13
+#define CHAIN_TOLERANCE 4e-15
+#define ROUNDING_MARGIN 1e-13
 #define SATURATED 1e-13
 
 struct chain make_chain(const vtx_chain_element *elements, size_t count, double temperature)
@@ -237,6 +237,8 @@ struct flow_search {
     const struct chain *chain;
     const struct chain_demand *demand;
     double pressure, temperature;
+    int stops_at_choking;
+    size_t tightest; /* of the last mismatch */
 };
 
 static struct chain_end march_at(const struct flow_search *f, double mass_flow)
@@ -246,27 +248,31 @@ static struct chain_end march_at(const struct flow_search *f, double mass_flow)
 }
 
 /* What the chain loses and the demand's rise above its value at rest: both start small, nothing cancels. */
-static double used_up(const struct flow_search *f, double mass_flow)
+static double used_up(const struct flow_search *f, const struct chain_end *end)
 {
-    const struct chain_end end = march_at(f, mass_flow);
-    const double lost = f->demand->open_end ? end.lost_static : end.lost;
+    const double lost = f->demand->open_end ? end->lost_static : end->lost;
     if (!f->demand->need)
         return lost;
-    return lost + larger(f->demand->need(end.mass_flow, f->demand->context) - f->demand->outlet_pressure, 0);
+    return lost + larger(f->demand->need(end->mass_flow, f->demand->context) - f->demand->outlet_pressure, 0);
 }
 
 static double available(const struct flow_search *f) { return f->pressure - f->demand->outlet_pressure; }
 
+/* Rising with the logarithm of flow. NaN where the flow does not pass, if the search is to stop there. */
 static double flow_mismatch(double x, void *context)
 {
-    const struct flow_search *f = context;
-    return log(larger(used_up(f, exp(x)), 1e-300) / available(f));
+    struct flow_search *f = context;
+    const struct chain_end end = march_at(f, exp(x));
+    f->tightest = end.tightest;
+    if (f->stops_at_choking && end.headroom < 0)
+        return quiet_nan();
+    return log(larger(used_up(f, &end), 1e-300) / available(f));
 }
 
-static double headroom_at(double x, void *context)
+static double lack_of_headroom(double x, void *context)
 {
-    const struct flow_search *f = context;
-    return march_at(f, exp(x)).headroom;
+    struct flow_search *f = context;
+    return -march_at(f, exp(x)).headroom;
 }
 
 /* A flow of the right order: the tightest element alone, by the law of a nozzle. */
@@ -292,72 +298,76 @@ static double first_guess(const struct flow_search *f)
     return 0.7 * least * sqrt((1 - ratio) * (1 + ratio));
 }
 
-/* A bracket from a value: used_up goes with flow to the power 1 to 2 and more, so one step of the mismatch crosses the root;
- * only what is lost at rest, by a regulator, needs more steps. */
-static vtx_status bracket_flow(struct flow_search *f, double *low, double *high)
+/* The largest flow that passes, from one that does not. Each round first lowers it to what the element in its way passes. */
+static vtx_status search_capacity(struct flow_search *f, double high, double *x)
 {
-    const double start = log(first_guess(f)), mismatch = flow_mismatch(start, f);
-    double step = 1.01 * fabs(mismatch) + BRACKET_MARGIN, now = start, before = start;
-    const double sign = mismatch > 0 ? -1 : 1;
-    do {
-        before = now;
-        now += sign * step;
-        step = larger(2 * step, 1);
-        if (now < log(REST_FLOW))
-            return VTX_NO_SOLUTION;
-        if (now > log(1e3 * MASS_FLOW_MAX))
-            return VTX_OUT_OF_RANGE;
-    } while ((flow_mismatch(now, f) > 0) == (mismatch > 0));
-    before -= sign * BRACKET_MARGIN;
-    *low = smaller(now, before);
-    *high = larger(now, before);
-    return VTX_OK;
+    double low = high, lack = lack_of_headroom(high, f), lack_high = lack;
+    for (size_t round = 0; lack > 0 && round <= 2 * chain_length(f->chain); round++) {
+        high = low;
+        lack_high = lack;
+        low = high - lack - ROUNDING_MARGIN;
+        lack = lack_of_headroom(low, f);
+    }
+    if (lack > 0)
+        return VTX_NOT_CONVERGED;
+    const double slope = (lack_high - lack) / (high - low);
+    return secant_root(lack_of_headroom, f, low - lack / slope, slope, low, high, CHAIN_TOLERANCE, MAY_HAVE_KINKS, x);
 }
 
-/* Each round lowers the flow to what the element in its way passes; what then stands in the way lies behind it. */
-static vtx_status search_capacity(struct flow_search *f, double high, double *mass_flow, size_t *choked)
+/* The flow between rest and the largest that passes. */
+static vtx_status search_below_capacity(struct flow_search *f, double too_much, double *x, size_t *choked)
 {
-    double low = high, x, headroom = headroom_at(high, f);
-    for (size_t round = 0; headroom < 0 && round <= 2 * chain_length(f->chain); round++) {
-        high = low;
-        low = high + headroom - BRACKET_MARGIN;
-        headroom = headroom_at(low, f);
-    }
-    if (headroom < 0)
-        return VTX_NOT_CONVERGED;
-    const vtx_status status = find_root(headroom_at, f, low, high, CHAIN_TOLERANCE, &x);
+    const vtx_status status = search_capacity(f, too_much, x);
     if (status != VTX_OK)
         return VTX_NOT_CONVERGED;
-    *mass_flow = exp(x);
-    *choked = march_at(f, *mass_flow).tightest;
-    return VTX_OK;
+    f->stops_at_choking = 0;
+    const double over = flow_mismatch(*x, f);
+    *choked = f->tightest;
+    if (!(over > 0))
+        return VTX_OK;
+    *choked = CHAIN_NONE;
+    return secant_root(flow_mismatch, f, *x - 0.5 * over, 2, log(REST_FLOW), *x, CHAIN_TOLERANCE, MAY_HAVE_KINKS, x);
+}
+
+/* Without choking a search along the mismatch. Where that meets a flow that does not pass, the largest that does is found; if it
+ * still leaves pressure over, the chain is choked and that is the flow. */
+static vtx_status search_flow(struct flow_search *f, double *x, size_t *choked)
+{
+    const double ceiling = log(1e3 * MASS_FLOW_MAX);
+    f->stops_at_choking = 1;
+    vtx_status status = secant_root(flow_mismatch, f, log(first_guess(f)), 2, log(REST_FLOW), ceiling, CHAIN_TOLERANCE, MAY_HAVE_KINKS, x);
+    if (status == VTX_NOT_CONVERGED)
+        *x = ceiling;
+    return status == VTX_OUT_OF_RANGE || status == VTX_NOT_CONVERGED ? search_below_capacity(f, *x, x, choked) : status;
 }
 
 vtx_status chain_flow(const struct chain *c, double pressure, double temperature, const struct chain_demand *demand, double *mass_flow, size_t *choked)
 {
-    struct flow_search f = { c, demand, pressure, temperature };
-    double low = 0, high = 0, x;
+    struct flow_search f = { .chain = c, .demand = demand, .pressure = pressure, .temperature = temperature };
+    const struct chain_end rest = march_at(&f, 0); /* costs little: at rest most elements do nothing */
+    double x;
     *mass_flow = 0;
     *choked = CHAIN_NONE;
-    if (!(available(&f) > used_up(&f, 0)))
+    if (!(available(&f) > used_up(&f, &rest)))
         return VTX_OK;
-    vtx_status status = bracket_flow(&f, &low, &high);
-    if (status == VTX_NO_SOLUTION) /* so little that it is rest */
-        return VTX_OK;
-    if (status == VTX_OK && find_root(flow_mismatch, &f, low, high, CHAIN_TOLERANCE, &x) != VTX_OK)
-        status = VTX_NOT_CONVERGED;
+    const vtx_status status = search_flow(&f, &x, choked);
+    if (status == VTX_NO_SOLUTION) /* so little that it is rest, or without anything in the way */
+        return flow_mismatch(log(MASS_FLOW_MAX), &f) < 0 ? VTX_OUT_OF_RANGE : VTX_OK;
     if (status != VTX_OK)
-        return status;
+        return VTX_NOT_CONVERGED;
     *mass_flow = exp(x);
-    if (headroom_at(x, &f) < 0)
-        status = search_capacity(&f, x, mass_flow, choked);
-    return status == VTX_OK && *mass_flow > MASS_FLOW_MAX ? VTX_OUT_OF_RANGE : status;
+    return *mass_flow > MASS_FLOW_MAX ? VTX_OUT_OF_RANGE : VTX_OK;
 }
 
 vtx_status chain_capacity(const struct chain *c, double pressure, double temperature, double too_much, double *mass_flow, size_t *choked)
 {
-    struct flow_search f = { c, NULL, pressure, temperature };
-    return search_capacity(&f, log(too_much), mass_flow, choked);
+    struct flow_search f = { .chain = c, .pressure = pressure, .temperature = temperature };
+    double x;
+    if (search_capacity(&f, log(too_much), &x) != VTX_OK)
+        return VTX_NOT_CONVERGED;
+    *mass_flow = exp(x);
+    *choked = march_at(&f, *mass_flow).tightest;
+    return VTX_OK;
 }
 
 /* ---- start pressure at given flow ---- */
@@ -385,28 +395,36 @@ static double start_mismatch(double x, void *context)
     return log((f->start.pressure - (f->open_end ? end.lost_static : end.lost)) / f->end_pressure) + f->slack;
 }
 
-static double start_headroom(double x, void *context) { return march_from(context, x).headroom; }
+static double start_lack(double x, void *context) { return -march_from(context, x).headroom; }
+
+/* Pressures squared differ by what the flow wants, more or less: one march tells how much. */
+static double first_start(struct start_search *f, double top)
+{
+    const double x = smaller(0.7, top);
+    const struct chain_end end = march_from(f, x);
+    return within(0.5 * log1p(2 * end.lost * exp(x) / f->low), 0, top);
+}
 
 vtx_status chain_start_pressure(const struct chain *c, size_t position, const struct stream *start, double end_pressure, int open_end,
                                 double low, double high, double *pressure, size_t *choked)
 {
     struct start_search f = { c, position, *start, end_pressure, open_end, low, 0 };
-    const double top = log(high / low);
+    const double top = log(high / low), margin = start_mismatch(top, &f);
     double x = 0;
     *choked = CHAIN_NONE;
     *pressure = high;
     /* Behind a regulator at work the end pressure no longer depends on the start. If it is the wanted one, the least start is
      * found where the end comes close to it. */
-    if (fabs(start_mismatch(top, &f)) < SATURATED)
-        f.slack = SATURATED;
-    if (start_mismatch(top, &f) < 0)
+    f.slack = fabs(margin) < SATURATED ? SATURATED : 0;
+    if (margin + f.slack < 0)
         return VTX_NO_SOLUTION;
-    if (start_mismatch(x, &f) < 0 && find_root(start_mismatch, &f, x, top, CHAIN_TOLERANCE, &x) != VTX_OK)
+    if (start_mismatch(0, &f) < 0
+        && secant_root(start_mismatch, &f, first_start(&f, top), 1.5, 0, top, CHAIN_TOLERANCE, MAY_HAVE_KINKS, &x) != VTX_OK)
         return VTX_NOT_CONVERGED;
-    if (start_headroom(x, &f) < 0) {
-        if (start_headroom(top, &f) < 0)
+    if (start_lack(x, &f) > 0) {
+        if (start_lack(top, &f) > 0)
             return VTX_NO_SOLUTION;
-        if (find_root(start_headroom, &f, x, top, CHAIN_TOLERANCE, &x) != VTX_OK)
+        if (find_root(start_lack, &f, x, top, CHAIN_TOLERANCE, &x) != VTX_OK)
             return VTX_NOT_CONVERGED;
         *choked = march_from(&f, x).tightest;
     }

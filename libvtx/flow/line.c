@@ -1,9 +1,9 @@
 /* Hoses and pipes: every question is a search on, or an inversion of, the forward flow of line_kernel.h. */
 #include <vtx/line.h>
 
-#include "../base/root.h"
 #include "../media/air_kernel.h"
 #include "line_kernel.h"
+#include "secant.h"
 
 #define LENGTH_MAX 1e5
 #define MINOR_LOSS_MAX 1e4
@@ -12,8 +12,8 @@
 /* Relative, in mass flow or bore. */
 #define LINE_TOLERANCE 1e-15
 
-/* Widens a bracket whose ends may already be the root. */
-#define ROUNDING_MARGIN 1e-13
+/* Logarithm of flow over a guess that is surely not off by more. */
+#define WIDE 40.0
 
 vtx_status vtx_line_init(vtx_line *line)
 {
@@ -106,10 +106,10 @@ static double capacity_mismatch(double x, void *context)
 {
     const struct capacity_search *c = context;
     const double mass_flow = c->reference * exp(x);
-    return log(pipe_choked_flow(c->pipe, c->pressure, c->temperature, mass_flow) / mass_flow);
+    return log(mass_flow / pipe_choked_flow(c->pipe, c->pressure, c->temperature, mass_flow));
 }
 
-/* The mismatch falls with the logarithm of flow, with a slope between -0.5 (laminar) and -2 (transition): a value gives a bracket. */
+/* The mismatch rises with the logarithm of flow, with a slope between 0.5 (laminar) and 2 (transition). */
 vtx_status pipe_capacity(const struct pipe *p, double pressure, double temperature, double *mass_flow)
 {
     struct pipe guess = *p;
@@ -119,10 +119,7 @@ vtx_status pipe_capacity(const struct pipe *p, double pressure, double temperatu
     *mass_flow = c.reference;
     if (p->friction_factor > 0 || !(p->slenderness > 0))
         return VTX_OK;
-    const double mismatch = capacity_mismatch(0, &c);
-    const double near_end = mismatch / 2.5, far_end = mismatch / 0.4;
-    const vtx_status status = find_root(capacity_mismatch, &c, smaller(near_end, far_end) - ROUNDING_MARGIN,
-                                        larger(near_end, far_end) + ROUNDING_MARGIN, LINE_TOLERANCE, &x);
+    const vtx_status status = secant_root(capacity_mismatch, &c, 0, 0.9, -WIDE, WIDE, LINE_TOLERANCE, IS_SMOOTH, &x);
     *mass_flow = status == VTX_OK ? c.reference * exp(x) : 0;
     return status;
 }
@@ -142,14 +139,11 @@ static double flow_mismatch(double x, void *context)
     return log(pipe_pressure_loss(c->pipe, &flow) / c->wanted_loss);
 }
 
-/* In logarithms the loss is nearly straight over flow, and never flatter than the laminar slope of 1: a value gives a bracket. */
+/* In logarithms the loss is nearly straight over flow; at the capacity it is above what is wanted. */
 static vtx_status search_flow(struct flow_search *c, double start, double *mass_flow)
 {
-    const double mismatch = flow_mismatch(start, c);
-    const double end = start - 1.01 * mismatch;
     double x;
-    const vtx_status status = find_root(flow_mismatch, c, smaller(start, end) - ROUNDING_MARGIN,
-                                        smaller(larger(start, end) + ROUNDING_MARGIN, 0), LINE_TOLERANCE, &x);
+    const vtx_status status = secant_root(flow_mismatch, c, start, 2, -2 * WIDE, 0, LINE_TOLERANCE, IS_SMOOTH, &x);
     *mass_flow = status == VTX_OK ? c->capacity * exp(x) : 0;
     return status;
 }

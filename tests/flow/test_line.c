@@ -260,7 +260,8 @@ static void choke(int32_t law, int32_t inlet)
         EXPECT_OK(vtx_line_mass_flow(&gas, &hose, 7e5, 293.15, critical * (1 + above), &flow, &s));
         EXPECT(flow <= before * (1 + 4e-15) && most - flow < most * fmax(2e-14, above * above));
         EXPECT(above < 1e-6 || s.choked == 0);
-        EXPECT_NEAR(s.outlet_pressure, critical * (1 + above), above < 1e-6 ? 2e-7 : 1e-14 / above);
+        /* The flow goes with the square of the distance: its few roundings come back over the distance. */
+        EXPECT_NEAR(s.outlet_pressure, critical * (1 + above), above < 1e-6 ? 2e-7 : 3e-14 / above);
         before = flow;
     }
     EXPECT_STATUS(vtx_line_outlet_pressure(&gas, &hose, most * 1.000001, 7e5, 293.15, &flow, &s), VTX_NO_SOLUTION);
