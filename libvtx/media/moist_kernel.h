@@ -109,6 +109,10 @@ double moist_dew_or_frost_point(int32_t model, double pressure, double vapour_fr
 /* Mole fraction that a dew or frost point stands for. OK, BAD_ARGUMENT (at or above boiling no fraction does), OUT_OF_RANGE */
 vtx_status moist_fraction_of_saturation(int32_t model, double pressure, double point, int32_t phase, double *vapour_fraction);
 
+/* Humidity ratio of air that has a wet bulb; below zero when the air would have to be drier than dry, above most (the ratio at
+ * saturation over liquid) when it would have to be wetter than wet. */
+double moist_humidity_ratio_of_wet_bulb(int32_t model, double pressure, double temperature, double wet_bulb, double most);
+
 /* The mixture that a humidity measure (vtx_moist_property 10 to 17, finite value) describes at a checked pressure and temperature.
  * OK, BAD_ARGUMENT, OUT_OF_RANGE */
 vtx_status moist_from_humidity(int32_t model, double pressure, double temperature, int32_t property, double value,

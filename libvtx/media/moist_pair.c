@@ -264,12 +264,11 @@ static void add_mixture_of_volume(const struct pair *pair, struct candidates *fo
 /* Temperature and a caloric property: as vapour, then with fog or frost, where the property is straight in the water. */
 static vtx_status search_at_temperature(struct pair *pair, struct candidates *found)
 {
-    struct moist_limits limits;
     struct moist_mixture fog, state;
     const double temperature = pair->kept_value;
-    moist_limits(pair->model, pair->pressure, temperature, &limits);
+    const double limit = moist_saturation_fraction(pair->model, pair->pressure, temperature, PHASE_LIQUID);
     pair->state_at = vapour_at_water;
-    const double saturated = limits.liquid < 1 ? smaller(moist_humidity_ratio(pair->model, limits.liquid), MOIST_WATER_MAX) : MOIST_WATER_MAX;
+    const double saturated = limit < 1 ? smaller(moist_humidity_ratio(pair->model, limit), MOIST_WATER_MAX) : MOIST_WATER_MAX;
     const vtx_status status = search_water(pair, saturated, found);
     moist_equilibrium(pair->model, pair->pressure, temperature, MOIST_WATER_MAX, &fog);
     if (status != VTX_OK || fog.phase == PHASE_NONE)

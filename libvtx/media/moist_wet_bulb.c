@@ -192,3 +192,10 @@ double humidity_ratio_of_wet_bulb(const struct moist_place *place, double wet_bu
         return ideal_humidity_ratio(place, wet_bulb, phase);
     return real_humidity_ratio(place, wet_bulb, phase, most);
 }
+
+double moist_humidity_ratio_of_wet_bulb(int32_t model, double pressure, double temperature, double wet_bulb, double most)
+{
+    struct moist_place place;
+    put_moist_place(&place, model, pressure, temperature);
+    return humidity_ratio_of_wet_bulb(&place, wet_bulb, most);
+}
