@@ -23,7 +23,7 @@ enum vtx_flow_pair {
 
 /* Cold fraction from the three stagnation temperatures, by the energy balance of an adiabatic tube: (hh - h0) / (hh - hc).
  *
- * model                    in   -     enum vtx_air_model; IDEAL knows no Joule-Thomson drop and reads 0.01..0.03 low at 8 bar
+ * model                    in   -     enum vtx_air_model; IDEAL knows no Joule-Thomson drop and reads real air 0.02..0.04 low at 8 bar
  * inlet_pressure           in   Pa    as vtx_tube_separate
  * inlet_temperature        in   K     200..400
  * humidity_ratio           in   -     0..0.2

@@ -1,6 +1,6 @@
 /* The laws no vortex tube can break, for air as a perfect gas: balances, limits, exergy, efficiencies.
  *
- * Not a prediction of what a tube does (separation.h); real gas and water are in separation.h too (vtx_tube_balance).
+ * Not a prediction of what a tube does (separation.h); not real gas or water (balance.h).
  * See also: cold_fraction.h for the cold fraction of a running tube with its uncertainty.
  *
  * All temperatures and pressures are stagnation values. "per kg" means per kg of inlet air. */
@@ -25,7 +25,7 @@ extern "C" {
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
  * accuracy  rounding of the difference: 1e-15 of cp T0
- * note      real air is colder by the Joule-Thomson drop, 1.6 K from 8 bar: that alone looks like 1600 J/kg lost
+ * note      real air is colder by the Joule-Thomson drop, 1.6 K from 8 bar: that alone looks like 1600 J/kg lost (balance.h knows it)
  * source    first law, steady flow, constant heat capacity
  */
 VTX_API vtx_status vtx_first_law_residual(double heat_capacity, double inlet_temperature, double cold_temperature,
@@ -53,8 +53,8 @@ VTX_API vtx_status vtx_hot_temperature_from_balance(double inlet_temperature, do
  * cold_fraction      out  -
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
- * accuracy  exact for a perfect gas; 0.01..0.03 too low in real air from 8 bar unless the Joule-Thomson drop is
- *           considered (vtx_cold_fraction_from_states); a hot end losing heat adds to the error
+ * accuracy  exact for a perfect gas; real air from 8 bar reads 0.016 (cold fraction 1) to 0.04 (0.1) too low, because of the
+ *           Joule-Thomson drop (vtx_cold_fraction_from_thermometers knows it); a hot end losing heat adds to the error
  * note      thermometers decide: 1 K on each of the three is 0.025 at 50 K between the outlets
  * source    first law, steady flow, constant heat capacity
  */
