@@ -4,8 +4,11 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include <vtx/bore.h>
 #include <vtx/flow_coefficient.h>
+#include <vtx/friction.h>
 #include <vtx/isentropic.h>
+#include <vtx/line.h>
 #include <vtx/restriction.h>
 #include <vtx/sharp_orifice.h>
 #include <vtx/valve.h>
@@ -38,10 +41,99 @@ static vtx_status valve_kv(const double *x, double *value)
     return vtx_valve_flow_coefficient(&gas, &valve, x[4], x[5], x[6], x[7], value, NULL);
 }
 
+static vtx_status churchill(const double *x, double *value) { return vtx_darcy_friction_factor(VTX_FRICTION_CHURCHILL, x[0], x[1], value); }
+static vtx_status colebrook(const double *x, double *value) { return vtx_darcy_friction_factor(VTX_FRICTION_COLEBROOK, x[0], x[1], value); }
+static vtx_status haaland(const double *x, double *value) { return vtx_darcy_friction_factor(VTX_FRICTION_HAALAND, x[0], x[1], value); }
+
+static vtx_status pipe_bore(const double *x, double *value)
+{
+    vtx_bore bore;
+    const vtx_status status = vtx_bore_at_least(VTX_BORE_SCHEDULE_40, x[0], &bore);
+    *value = bore.diameter;
+    return status;
+}
+
+/* R, T, D, L, f, p1, p2, mass flow */
+static void make_pipe(const double *x, vtx_gas *gas, vtx_line *line)
+{
+    vtx_gas_init(gas);
+    vtx_line_init(line);
+    gas->molar_mass = 8.314462618 / x[0];
+    line->law = VTX_LINE_ISOTHERMAL;
+    line->inlet = VTX_INLET_STATIC;
+    line->minor_loss = 0;
+    line->diameter = x[2];
+    line->length = x[3];
+    line->friction_factor = x[4];
+}
+
+static vtx_status isothermal_flow(const double *x, double *value)
+{
+    vtx_gas gas;
+    vtx_line line;
+    make_pipe(x, &gas, &line);
+    return vtx_line_mass_flow(&gas, &line, x[5], x[1], x[6], value, NULL);
+}
+
+static vtx_status isothermal_outlet(const double *x, double *value)
+{
+    vtx_gas gas;
+    vtx_line line;
+    make_pipe(x, &gas, &line);
+    return vtx_line_outlet_pressure(&gas, &line, x[7], x[5], x[1], value, NULL);
+}
+
+static vtx_status isothermal_inlet(const double *x, double *value)
+{
+    vtx_gas gas;
+    vtx_line line;
+    make_pipe(x, &gas, &line);
+    return vtx_line_inlet_pressure(&gas, &line, x[7], x[1], x[6], value, NULL);
+}
+
+static vtx_status isothermal_length(const double *x, double *value)
+{
+    vtx_gas gas;
+    vtx_line line;
+    make_pipe(x, &gas, &line);
+    return vtx_line_length(&gas, &line, x[7], x[5], x[1], x[6], value, NULL);
+}
+
+static vtx_status isothermal_diameter(const double *x, double *value)
+{
+    vtx_gas gas;
+    vtx_line line;
+    make_pipe(x, &gas, &line);
+    return vtx_line_diameter(&gas, &line, x[7], x[5], x[1], x[6], value, NULL);
+}
+
+static vtx_status isothermal_critical(const double *x, double *value)
+{
+    vtx_gas gas;
+    vtx_line line;
+    vtx_line_state state;
+    double flow;
+    make_pipe(x, &gas, &line);
+    const vtx_status status = vtx_line_mass_flow(&gas, &line, x[5], x[1], 1e3, &flow, &state);
+    *value = state.outlet_pressure;
+    return status;
+}
+
 static const struct {
     const char *name;
     value_function *value;
 } known[] = {
+    { "average_density_slip", isothermal_flow },
+    { "churchill", churchill },
+    { "colebrook", colebrook },
+    { "haaland", haaland },
+    { "isothermal_critical", isothermal_critical },
+    { "isothermal_diameter", isothermal_diameter },
+    { "isothermal_flow", isothermal_flow },
+    { "isothermal_inlet", isothermal_inlet },
+    { "isothermal_length", isothermal_length },
+    { "isothermal_outlet", isothermal_outlet },
+    { "pipe_bore", pipe_bore },
     { "critical_ratio", critical_ratio },
     { "critical_flow_function", critical_flow_function },
     { "expansibility", expansibility },
