@@ -5,6 +5,7 @@
 
 #include "report.h"
 #include "spot_job.h"
+#include "spot_more.h"
 
 enum { EXIT_MET = 0, EXIT_NOT_MET = 1, EXIT_INPUT = 2, EXIT_LIBRARY = 3 };
 
@@ -66,6 +67,7 @@ static void print_verdict(const struct spot_job *s, size_t i, const vtx_verdict 
     case VTX_FAILED_NONE: printf("meets the wish\n"); break;
     case VTX_FAILED_COLD_TEMPERATURE: printf("not cold enough, %s too warm at best\n", report_difference(v->short_by)); break;
     case VTX_FAILED_CAPACITY: printf("too small, %s short\n", report_power(v->short_by)); break;
+    case VTX_FAILED_FACE_HEAT: printf("its jet takes %s too little out of the face\n", report_power(v->short_by)); break;
     case VTX_FAILED_AIR_FLOW: printf("draws %s more than the compressor spares\n", report_flow(v->short_by)); break;
     case VTX_FAILED_NOISE: printf("%.0f dB too loud\n", v->short_by); break;
     default: printf("may freeze its own feed, %s short\n", report_difference(v->short_by)); break;
@@ -151,6 +153,47 @@ static void print_cautions(const vtx_operating_point *p)
                                                      : "the efficiencies that the job file states");
 }
 
+/* The element of the line that costs most, if it is a hose or pipe, with the next wider bore of the trade. */
+static void print_wider_bore(const struct spot_job *s, const vtx_job *job, int costliest, const vtx_operating_point *p)
+{
+    vtx_job wider = *job;
+    vtx_operating_point q;
+    const double bore = job->line[costliest].diameter;
+    vtx_bore next;
+    if (job->line[costliest].kind != VTX_CHAIN_LINE || vtx_bore_at_least(VTX_BORE_HOSE_METRIC, 1.15 * bore, &next) != VTX_OK)
+        return;
+    wider.line[costliest].diameter = next.diameter;
+    if (vtx_job_evaluate(&wider, &q, NULL) != VTX_OK)
+        return;
+    printf("  a wider %s, %s instead of %s, would bring %s to the cooler: cold outlet %s, cooling %s instead of %s\n",
+           s->element_names[costliest], report_length(next.diameter), report_length(bore), report_gauge(q.inlet_pressure, job->site.pressure),
+           report_temperature(q.cold_temperature), report_power(q.target_capacity), report_power(p->target_capacity));
+}
+
+static void print_line(const struct spot_job *s, const vtx_job *job, const vtx_operating_point *p)
+{
+    vtx_chain_state state;
+    vtx_chain_joint joints[9];
+    if (job->elements == 0)
+        return;
+    printf("\nTHE LINE\n");
+    const vtx_status status = vtx_chain_outlet_pressure(job->line, (size_t)job->elements, p->mass_flow * job->running, job->supply.pressure,
+                                                        job->supply.temperature, &state, joints);
+    if (status != VTX_OK) {
+        printf("  an element is choked: the line passes no more than this, whatever the cooler could draw\n");
+        return;
+    }
+    printf("  start                  %s\n", report_gauge(joints[0].stagnation_pressure, job->site.pressure));
+    for (int i = 0; i < job->elements; i++)
+        printf("  behind %-15s %s, costs %.3f bar, %.0f %% of the line's loss%s\n", s->element_names[i],
+               report_gauge(joints[i + 1].stagnation_pressure, job->site.pressure), 1e-5 * joints[i + 1].pressure_loss, 100 * joints[i + 1].share,
+               joints[i + 1].choked ? ", choked" : "");
+    printf("  the line takes %.2f bar of the supply%s\n", 1e-5 * state.pressure_loss,
+           p->advisories & VTX_ADVISORY_STARVED ? ": more than a tenth, the cooler is starved" : "");
+    if (state.costliest_element >= 0)
+        print_wider_bore(s, job, state.costliest_element, p);
+}
+
 /* What stands in the way, and how near the list comes. */
 static int print_failure(const struct spot_job *s, const vtx_chosen_cooler *c)
 {
@@ -214,9 +257,14 @@ static int print_report(const struct spot_job *s)
         return EXIT_LIBRARY;
     }
     print_choice(s, &chosen, &verdicts[chosen.index], &point);
+    print_line(s, &job, &point);
     print_table(s, &job.cooler, point.cold_fraction);
+    spot_print_work(s, &job);
     print_water(&point);
     print_surroundings(s, &point);
+    spot_print_noise_and_cost(s, &job, &point);
+    spot_print_ways(s, &job);
+    spot_print_worth(&job);
     print_cautions(&point);
     return EXIT_MET;
 }

@@ -16,13 +16,37 @@ const char spot_job_default[] =
     "temperature = 25 degC\n"
     "pressure dew point = 4 degC\n"
     "\n"
+    "[line 1]\n"
+    "kind = filter\n"
+    "pressure loss = 0.1 bar\n"
+    "at free air flow = 600 l/min\n"
+    "at pressure = 7 bar(g)\n"
+    "[line 2]\n"
+    "kind = quick coupling\n"
+    "nominal bore = 7.2 mm\n"
+    "[line 3]\n"
+    "kind = hose\n"
+    "bore = 6.3 mm\n"
+    "length = 8 m\n"
+    "[line 4]\n"
+    "kind = quick coupling\n"
+    "nominal bore = 7.2 mm\n"
+    "\n"
     "[duty]\n"
     "work = drilling 8 mm holes into an acrylic cover\n"
     "target temperature = 50 degC\n"
-    "heat = 90 W\n"
+    "heat = 60 W\n"
+    "face area = 25 cm2\n"
+    "standoff = 25 mm\n"
     "cold outlet at most = 0 degC\n"
     "compressor can spare = 1500 l/min\n"
     "judge by = typical tube\n"
+    "operator distance = 0.8 m\n"
+    "\n"
+    "[costs]\n"
+    "specific power = 6.5 kW/(m3/min)\n"
+    "running time = 1500 h\n"
+    "price of a kWh = 0.20\n"
     "\n"
     "[coolers]\n"
     "reference state = ISO 8778\n"
@@ -34,14 +58,19 @@ const char spot_job_default[] =
     "\n"
     "[cooler 120]\n"
     "rated free air flow = 120 l/min\n"
+    "noise level = 72 dB(A)\n"
     "[cooler 300]\n"
     "rated free air flow = 300 l/min\n"
+    "noise level = 76 dB(A)\n"
     "[cooler 600]\n"
     "rated free air flow = 600 l/min\n"
+    "noise level = 79 dB(A)\n"
     "[cooler 1200]\n"
     "rated free air flow = 1200 l/min\n"
+    "noise level = 83 dB(A)\n"
     "[cooler 2000]\n"
-    "rated free air flow = 2000 l/min\n";
+    "rated free air flow = 2000 l/min\n"
+    "noise level = 86 dB(A)\n";
 
 const char spot_job_keys[] =
     "  [site]     altitude = 240 m, or barometer = 98.5 kPa(a)\n"
@@ -53,13 +82,26 @@ const char spot_job_keys[] =
     "                     pressure frost point = -40 degC over ice: what a dryer below 0 degC shows\n"
     "                     humidity ratio = 0.6 g/kg\n"
     "             humidity read at = 7 bar(g)           optional: where the dew or frost point was read\n"
+    "  [line N]   optional, N = 1, 2, ... in the order of the flow, 8 at the most: what stands between supply and cooler\n"
+    "             kind = hose                bore, length\n"
+    "             kind = pipe                bore, length, roughness, loss coefficient\n"
+    "             kind = quick coupling      nominal bore, or conductance = 4 dm3/(s.bar) and critical ratio = 0.3\n"
+    "             kind = component           conductance, critical ratio\n"
+    "             kind = valve               kv = 1.2, xt = 0.7\n"
+    "             kind = filter              pressure loss = 0.1 bar, at free air flow = 600 l/min, at pressure = 7 bar(g)\n"
+    "             kind = regulator           set pressure = 5 bar(g), droop = 0.3 bar, at free air flow, conductance, critical ratio\n"
+    "             coolers on the line = 2 in [duty] when several blow at once\n"
     "  [duty]     target temperature = 50 degC          what the work may have\n"
-    "             heat = 90 W                           to be taken from the work at that temperature\n"
+    "             heat = 60 W                           to be taken from the work at that temperature\n"
     "             work = text                           optional\n"
     "             cold outlet at most = 0 degC          optional\n"
     "             compressor can spare = 1500 l/min     optional, free air at the coolers' reference state\n"
     "             judge by = typical tube               or careful side: which tube efficiency must meet the wish\n"
+    "             face area = 25 cm2, standoff = 25 mm  optional: the face the air blows at, from how far; it must take the heat too\n"
+    "             part mass, part specific heat, part start temperature, part conductivity, part half thickness: optional\n"
+    "             operator distance = 0.8 m             optional, to the ear\n"
     "             valve = as set by the library         optional, or held at rated opening\n"
+    "  [costs]    optional: specific power = 6.5 kW/(m3/min), running time = 1500 h a year, price of a kWh = 0.20\n"
     "  [coolers]  what all coolers share; [cooler NAME] what one has, NAME as you like\n"
     "             rated free air flow = 300 l/min\n"
     "             reference state = ISO 8778            or ISO 1217, ISO 2533, DIN 1343: what free air means\n"
@@ -120,6 +162,120 @@ static void read_supply(struct job_file *f, struct spot_job *s)
         job_complain(f, "supply", "pressure dew point", "give one of pressure dew point, pressure frost point, humidity ratio");
 }
 
+/* Mass flow of a free-air flow as data sheets of line parts mean it: ISO 8778. */
+static double mass_flow_of(double free_air_flow)
+{
+    double pressure, temperature, humidity, mass_flow = (double)NAN;
+    vtx_reference_state(VTX_REFERENCE_ISO_8778, &pressure, &temperature, &humidity);
+    vtx_mass_flow_from_standard(VTX_AIR_REAL, pressure, temperature, humidity, free_air_flow, &mass_flow, NULL);
+    return mass_flow;
+}
+
+static vtx_status read_conductance(struct job_file *f, const char *section, vtx_chain_element *element)
+{
+    double conductance = (double)NAN, critical_ratio = (double)NAN;
+    job_quantity(f, section, "conductance", VTX_DIMENSION_CONDUCTANCE, 1, &conductance);
+    job_quantity(f, section, "critical ratio", VTX_DIMENSION_NUMBER, 1, &critical_ratio);
+    return vtx_chain_conductance(conductance, critical_ratio, element);
+}
+
+static vtx_status read_pipe(struct job_file *f, const char *section, int hose, vtx_chain_element *element)
+{
+    double bore = (double)NAN, length = (double)NAN, roughness = 4.6e-5, loss = 0.5;
+    job_quantity(f, section, "bore", VTX_DIMENSION_LENGTH, 1, &bore);
+    job_quantity(f, section, "length", VTX_DIMENSION_LENGTH, 1, &length);
+    if (hose)
+        return vtx_chain_hose(bore, length, element);
+    job_quantity(f, section, "roughness", VTX_DIMENSION_LENGTH, 0, &roughness);
+    job_quantity(f, section, "loss coefficient", VTX_DIMENSION_NUMBER, 0, &loss);
+    return vtx_chain_pipe(bore, length, roughness, loss, element);
+}
+
+static vtx_status read_coupling(struct job_file *f, const char *section, vtx_chain_element *element)
+{
+    double bore = (double)NAN;
+    if (job_has(f, section, "conductance"))
+        return read_conductance(f, section, element);
+    job_quantity(f, section, "nominal bore", VTX_DIMENSION_LENGTH, 1, &bore);
+    return vtx_chain_coupling(bore, element);
+}
+
+static vtx_status read_valve(struct job_file *f, const char *section, vtx_chain_element *element)
+{
+    double kv = (double)NAN, xt = 0.7;
+    job_quantity(f, section, "kv", VTX_DIMENSION_NUMBER, 1, &kv);
+    job_quantity(f, section, "xt", VTX_DIMENSION_NUMBER, 0, &xt);
+    return vtx_chain_valve(kv, xt, element);
+}
+
+static vtx_status read_filter(struct job_file *f, const char *section, double temperature, vtx_chain_element *element)
+{
+    double loss = (double)NAN, flow = (double)NAN, pressure = (double)NAN;
+    job_quantity(f, section, "pressure loss", VTX_DIMENSION_PRESSURE_DIFFERENCE, 1, &loss);
+    job_quantity(f, section, "at free air flow", VTX_DIMENSION_VOLUME_FLOW, 1, &flow);
+    job_pressure(f, section, "at pressure", 1, &pressure);
+    return vtx_chain_filter(loss, mass_flow_of(flow), pressure, temperature, 0.5, element);
+}
+
+static vtx_status read_regulator(struct job_file *f, const char *section, vtx_chain_element *element)
+{
+    double set = (double)NAN, droop = (double)NAN, flow = (double)NAN, conductance = (double)NAN, critical_ratio = (double)NAN;
+    job_pressure(f, section, "set pressure", 1, &set);
+    job_quantity(f, section, "droop", VTX_DIMENSION_PRESSURE_DIFFERENCE, 1, &droop);
+    job_quantity(f, section, "at free air flow", VTX_DIMENSION_VOLUME_FLOW, 1, &flow);
+    job_quantity(f, section, "conductance", VTX_DIMENSION_CONDUCTANCE, 1, &conductance);
+    job_quantity(f, section, "critical ratio", VTX_DIMENSION_NUMBER, 1, &critical_ratio);
+    return vtx_chain_regulator(set, droop, mass_flow_of(flow), conductance, critical_ratio, element);
+}
+
+static const char *const line_kinds[] = { "hose", "pipe", "quick coupling", "component", "valve", "filter", "regulator", NULL };
+
+static void read_element(struct job_file *f, struct spot_job *s, const char *section, int place)
+{
+    vtx_chain_element *element = &s->job.line[place];
+    const int faults = f->faults;
+    const int kind = job_word(f, section, "kind", 1, line_kinds);
+    vtx_status status = VTX_OK;
+    switch (kind) {
+    case 0:
+    case 1: status = read_pipe(f, section, kind == 0, element); break;
+    case 2: status = read_coupling(f, section, element); break;
+    case 3: status = read_conductance(f, section, element); break;
+    case 4: status = read_valve(f, section, element); break;
+    case 5: status = read_filter(f, section, s->job.supply.temperature, element); break;
+    case 6: status = read_regulator(f, section, element); break;
+    default: return;
+    }
+    if (status != VTX_OK && f->faults == faults)
+        job_complain(f, section, "kind", "its numbers are beyond what the library covers");
+    snprintf(s->element_names[place], sizeof s->element_names[place], "%s", line_kinds[kind]);
+}
+
+static void read_line(struct job_file *f, struct spot_job *s)
+{
+    const char *sections[9];
+    char expected[JOB_TEXT_MAX];
+    const int count = job_sections(f, "line ", sections, 9);
+    for (int i = 0; i < count; i++) {
+        snprintf(expected, sizeof expected, "line %d", i + 1);
+        if (i >= 8 || strcmp(sections[i], expected) != 0) {
+            job_complain(f, sections[i], "kind", "sections of the line are [line 1], [line 2] ... in this order, [line 8] the last");
+            return;
+        }
+        read_element(f, s, sections[i], i);
+    }
+    s->job.elements = count;
+}
+
+static void read_costs(struct job_file *f, struct spot_job *s)
+{
+    if (!job_has(f, "costs", "specific power"))
+        return;
+    job_quantity(f, "costs", "specific power", VTX_DIMENSION_ENERGY_DENSITY, 1, &s->specific_power);
+    job_quantity(f, "costs", "running time", VTX_DIMENSION_TIME, 1, &s->hours);
+    job_quantity(f, "costs", "price of a kWh", VTX_DIMENSION_NUMBER, 1, &s->price);
+}
+
 static void read_duty(struct job_file *f, struct spot_job *s)
 {
     static const char *const sides[] = { "typical tube", "careful side", NULL };
@@ -130,8 +286,17 @@ static void read_duty(struct job_file *f, struct spot_job *s)
     snprintf(s->work, sizeof s->work, "%s", work ? work : "not named");
     job_quantity(f, "duty", "target temperature", VTX_DIMENSION_TEMPERATURE, 1, &s->job.duty.target_temperature);
     job_quantity(f, "duty", "heat", VTX_DIMENSION_POWER, 1, &s->requirements.capacity);
+    job_quantity(f, "duty", "face area", VTX_DIMENSION_AREA, 0, &s->job.duty.face_area);
+    job_quantity(f, "duty", "standoff", VTX_DIMENSION_LENGTH, 0, &s->job.duty.standoff);
+    job_quantity(f, "duty", "part mass", VTX_DIMENSION_MASS, 0, &s->job.duty.mass);
+    job_quantity(f, "duty", "part specific heat", VTX_DIMENSION_HEAT_CAPACITY, 0, &s->job.duty.specific_heat);
+    job_quantity(f, "duty", "part start temperature", VTX_DIMENSION_TEMPERATURE, 0, &s->job.duty.start_temperature);
+    job_quantity(f, "duty", "part conductivity", VTX_DIMENSION_CONDUCTIVITY, 0, &s->job.duty.conductivity);
+    job_quantity(f, "duty", "part half thickness", VTX_DIMENSION_LENGTH, 0, &s->job.duty.half_thickness);
+    job_quantity(f, "duty", "operator distance", VTX_DIMENSION_LENGTH, 0, &s->operator_distance);
     job_quantity(f, "duty", "cold outlet at most", VTX_DIMENSION_TEMPERATURE, 0, &s->requirements.cold_temperature);
     job_quantity(f, "duty", "compressor can spare", VTX_DIMENSION_VOLUME_FLOW, 0, &s->requirements.air_flow);
+    job_quantity(f, "duty", "coolers on the line", VTX_DIMENSION_NUMBER, 0, &s->job.running);
     if (job_word(f, "duty", "valve", 0, valves) == 1)
         s->job.setting.held = VTX_HELD_VALVE_OPENING;
 }
@@ -200,7 +365,12 @@ int spot_job_read(struct spot_job *s, const char *name)
         return file.faults;
     read_site(&file, s);
     read_supply(&file, s);
+    read_line(&file, s);
     read_duty(&file, s);
+    read_costs(&file, s);
+    s->job.duty.heat_load = s->requirements.capacity;
+    if (s->job.duty.face_area > 0 && s->job.duty.standoff > 0)
+        s->requirements.face_heat = s->requirements.capacity;
     read_coolers(&file, s);
     return job_close(&file);
 }

@@ -13,6 +13,10 @@ struct spot_job {
     char names[JOB_COOLERS_MAX][JOB_TEXT_MAX];
     size_t cooler_count;
     char element_names[8][JOB_TEXT_MAX];
+    double operator_distance;            /* m; 0 when not given */
+    double specific_power;               /* J/m3 of free air; 0 when not given */
+    double hours;                        /* s of running a year */
+    double price;                        /* currency per kWh */
     const char *reference;               /* name of the coolers' reference state */
 };
 

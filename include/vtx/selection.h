@@ -19,6 +19,7 @@ enum vtx_failed {
     VTX_FAILED_AIR_FLOW = 573,         /* draws more than the compressor spares; short_by in m3/s of free air */
     VTX_FAILED_NOISE = 574,            /* louder than allowed; short_by in dB */
     VTX_FAILED_FREEZING = 575,         /* may freeze the feed's own water; short_by in K */
+    VTX_FAILED_FACE_HEAT = 577,        /* the jet takes too little out of the face, whatever the air could carry; short_by in W */
     VTX_FAILED_OPERATION = 576         /* does not work on this supply at all: no figures */
 };
 
@@ -29,13 +30,15 @@ typedef struct vtx_requirements {
     double air_flow;            /* m3/s of free air at the entry's reference state, at most, all that run together; 0: any */
     double noise_level;         /* dB, at most, at noise_distance from all that run; 0: any */
     double noise_distance;      /* m, to the operator's ear */
+    double face_heat;           /* W, at least, out of the duty's face at the target temperature by one cooler's jets; 0: any */
     double freezing_margin;     /* K, at least, of the coldest possible outlet above the feed's dew or frost point; -1000: any */
     double reserved[4];         /* 0 */
     int32_t question;           /* enum vtx_question: which side of the tube's band must meet capacity and temperature */
     int32_t spare;              /* 0 */
 } vtx_requirements;
 
-/* What became of an entry. Figures at the chosen cold fraction: the one of most capacity among those that are cold enough. */
+/* What became of an entry. Figures at the chosen cold fraction: the one of most capacity (of most heat out of the face, where that is
+ * required) among those that are cold enough. */
 typedef struct vtx_verdict {
     double cold_fraction;    /* - */
     double cold_temperature; /* K, with the efficiency of the question asked */
@@ -43,9 +46,11 @@ typedef struct vtx_verdict {
     double air_flow;         /* m3/s of free air, all that run */
     double noise_level;      /* dB at the operator, all that run; NaN with FIELD_UNAVAILABLE when not stated */
     double freezing_margin;  /* K */
+    double face_heat;        /* W, out of the face, efficiency of the question asked; NaN when not required */
+    double reserved_figure;  /* 0 */
     double cost;             /* the caller's, or air_flow when there is none */
     double short_by;         /* amount by which the failed limit is missed, above 0; 0 when nothing failed */
-    int32_t failed;          /* enum vtx_failed, the first in the order of the enum */
+    int32_t failed;          /* enum vtx_failed, the first in the order of the enum, the face's heat right behind the capacity */
     int32_t rank;            /* 1 for the cheapest that meets all, 2 the next ...; 0 for the rejected */
     int32_t advisories;      /* bits of enum vtx_advisory */
     int32_t spare;           /* 0 */

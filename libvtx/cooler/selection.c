@@ -14,6 +14,7 @@ struct trial {
     vtx_job job;
     const vtx_requirements *requirements;
     vtx_operating_point point;
+    vtx_work work;
 };
 
 vtx_status vtx_requirements_init(int32_t question, vtx_requirements *requirements)
@@ -30,30 +31,35 @@ static vtx_status check_requirements(const vtx_requirements *r)
         return VTX_BAD_ARGUMENT;
     vtx_status status = worse(check_range(r->capacity, -1e6, 1e6), check_amount(r->cold_temperature, 500));
     status = worse(status, worse(check_amount(r->air_flow, 100), check_amount(r->noise_level, 200)));
+    status = worse(status, check_amount(r->face_heat, 1e6));
     status = worse(status, worse(check_positive(r->noise_distance, 0.05, 100), check_range(r->freezing_margin, -1000, 200)));
     return worse(status, require(r->question >= VTX_QUESTION_SIZING && r->question <= VTX_QUESTION_TYPICAL));
 }
 
-static double capacity_at(double cold_fraction, void *context)
+/* What the setting is chosen for. */
+static double benefit_at(double cold_fraction, void *context)
 {
     struct trial *t = context;
+    const int for_face = t->requirements->face_heat > 0;
     t->job.setting.cold_fraction = cold_fraction;
-    return job_pass(&t->job, &t->point, NULL) == VTX_OK ? t->point.target_capacity : quiet_nan();
+    if (job_pass(&t->job, &t->point, for_face ? &t->work : NULL) != VTX_OK)
+        return quiet_nan();
+    return for_face ? t->work.heat_removed : t->point.target_capacity;
 }
 
 static double temperature_at(double cold_fraction, void *context)
 {
     struct trial *t = context;
-    return is_finite(capacity_at(cold_fraction, context)) ? t->point.cold_temperature : quiet_nan();
+    return is_finite(benefit_at(cold_fraction, context)) ? t->point.cold_temperature : quiet_nan();
 }
 
-static double lost_capacity(double cold_fraction, void *context)
+static double lost_benefit(double cold_fraction, void *context)
 {
-    const double capacity = capacity_at(cold_fraction, context);
-    return is_finite(capacity) ? -capacity : 1e9;
+    const double benefit = benefit_at(cold_fraction, context);
+    return is_finite(benefit) ? -benefit : 1e9;
 }
 
-/* Cold fraction of most capacity that keeps the outlet cold enough; the coldest one when none does. */
+/* Cold fraction of most benefit that keeps the outlet cold enough; the coldest one when none does. */
 static vtx_status best_setting(struct trial *t, double *cold_fraction)
 {
     const vtx_cooler *c = &t->job.cooler;
@@ -62,7 +68,7 @@ static vtx_status best_setting(struct trial *t, double *cold_fraction)
     if (t->job.setting.held == VTX_HELD_VALVE_OPENING || c->kind == VTX_COOLER_FIXED)
         return VTX_OK;
     if (c->cold_fraction_min < c->cold_fraction_max) {
-        vtx_status status = find_minimum(lost_capacity, t, c->cold_fraction_min, c->cold_fraction_max, 1e-7, cold_fraction);
+        vtx_status status = find_minimum(lost_benefit, t, c->cold_fraction_min, c->cold_fraction_max, 1e-7, cold_fraction);
         if (status != VTX_OK)
             return status;
     }
@@ -96,6 +102,7 @@ static void judge(const vtx_requirements *r, vtx_verdict *v)
     } limits[] = {
         { VTX_FAILED_COLD_TEMPERATURE, r->cold_temperature > 0 ? v->cold_temperature - r->cold_temperature - 1e-9 : 0 },
         { VTX_FAILED_CAPACITY, r->capacity - v->capacity },
+        { VTX_FAILED_FACE_HEAT, r->face_heat > 0 ? r->face_heat - v->face_heat : 0 },
         { VTX_FAILED_AIR_FLOW, r->air_flow > 0 ? v->air_flow - r->air_flow : 0 },
         { VTX_FAILED_NOISE, r->noise_level > 0 && is_finite(v->noise_level) ? v->noise_level - r->noise_level : 0 },
         { VTX_FAILED_FREEZING, r->freezing_margin > ANY_MARGIN ? r->freezing_margin - v->freezing_margin : 0 },
@@ -125,7 +132,7 @@ static vtx_status try_cooler(const vtx_job *job, const vtx_cooler *cooler, const
     status = vtx_tube_for_question(&cooler->tube, r->question, &t.job.cooler.tube);
     if (status == VTX_OK)
         status = best_setting(&t, &v->cold_fraction);
-    if (status != VTX_OK || !is_finite(capacity_at(v->cold_fraction, &t))) {
+    if (status != VTX_OK || !is_finite(benefit_at(v->cold_fraction, &t))) {
         v->cold_fraction = quiet_nan();
         v->advisories = VTX_ADVISORY_FIELD_UNAVAILABLE;
         return VTX_OK;
@@ -136,15 +143,20 @@ static vtx_status try_cooler(const vtx_job *job, const vtx_cooler *cooler, const
     v->air_flow = t.point.free_air_flow * job->running;
     v->noise_level = noise_at_operator(&t.job, r);
     v->freezing_margin = is_finite(t.point.cold_saturation_point) ? t.point.coldest_temperature - t.point.cold_saturation_point : 200;
+    v->face_heat = r->face_heat > 0 ? t.work.heat_removed : quiet_nan();
+    v->reserved_figure = 0;
     v->cost = cost ? *cost : v->air_flow;
-    v->advisories = t.point.advisories | (is_finite(v->noise_level) ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE);
+    v->advisories = t.point.advisories | (is_finite(v->noise_level) && is_finite(v->face_heat) ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE);
     judge(r, v);
     return VTX_OK;
 }
 
 static vtx_status check_list(const vtx_job *job, const vtx_cooler *coolers, size_t count, const vtx_requirements *r)
 {
-    return worse(worse(require(job != NULL && coolers != NULL), check_requirements(r)), require(count >= 1 && count <= 10000));
+    vtx_status status = worse(worse(require(job != NULL && coolers != NULL), check_requirements(r)), require(count >= 1 && count <= 10000));
+    if (status == VTX_OK && r->face_heat > 0)
+        status = require(job->duty.face_area > 0 && job->duty.standoff > 0);
+    return status;
 }
 
 static void give_ranks(size_t count, vtx_verdict *verdicts)

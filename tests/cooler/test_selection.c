@@ -129,6 +129,28 @@ static void an_impossible_wish_names_the_most_that_the_list_can(void)
     EXPECT(isfinite(chosen.attainable_temperature));
 }
 
+static void a_face_that_cannot_take_the_air_s_cold_is_seen(void)
+{
+    vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_cooler coolers[COUNT];
+    vtx_requirements r;
+    vtx_verdict v[COUNT];
+    list(coolers);
+    job.duty.face_area = 12e-4;
+    job.duty.standoff = 0.025;
+    EXPECT_OK(vtx_requirements_init(VTX_QUESTION_TYPICAL, &r));
+    r.capacity = r.face_heat = 60;
+    EXPECT_OK(vtx_rank_coolers(&job, coolers, COUNT, NULL, &r, v));
+    for (int i = 0; i < COUNT; i++) {
+        EXPECT(v[i].face_heat < v[i].capacity);
+        EXPECT((v[i].failed == VTX_FAILED_NONE) == (v[i].face_heat >= 60 && v[i].capacity >= 60));
+        if (v[i].failed == VTX_FAILED_FACE_HEAT)
+            EXPECT_WITHIN(v[i].short_by, 60 - v[i].face_heat, 1e-9);
+    }
+    job.duty.standoff = 0;
+    EXPECT_STATUS(vtx_rank_coolers(&job, coolers, COUNT, NULL, &r, v), VTX_BAD_ARGUMENT);
+}
+
 static void lists_that_make_no_sense_are_refused(void)
 {
     const vtx_job job = sample_job(VTX_AIR_REAL);
@@ -155,6 +177,7 @@ static const struct test_case tests[] = {
     { "each rejected entry says what it failed and by how much", each_rejected_entry_says_what_it_failed_and_by_how_much },
     { "ranks follow the cost", ranks_follow_the_cost },
     { "an impossible wish names the most that the list can", an_impossible_wish_names_the_most_that_the_list_can },
+    { "a face that cannot take the air's cold is seen", a_face_that_cannot_take_the_air_s_cold_is_seen },
     { "lists that make no sense are refused", lists_that_make_no_sense_are_refused },
 };
 TEST_SUITE(selection, tests);
