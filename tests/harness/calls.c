@@ -11,6 +11,7 @@ enum { RECORD_BYTES = 4096, SAMPLES_MAX = 32, ITEMS = 5 };
 struct sample {
     struct call_values values;
     int is_count[CALL_COLUMNS_MAX];
+    int fields_elsewhere[CALL_COLUMNS_MAX];
     double records[CALL_COLUMNS_MAX][RECORD_BYTES / sizeof(double)];
     double outs[CALL_OUTS_MAX][RECORD_BYTES / sizeof(double)];
 };
@@ -144,7 +145,8 @@ static void misuse_fields(struct sample *s)
     for (int a = 0; a < current->arguments; a++) {
         if (current->argument[a].kind != CALL_RECORD)
             continue;
-        for (size_t field = 0; field < current->argument[a].size / sizeof(double); field++) {
+        const size_t fields = s->fields_elsewhere[r] ? 0 : current->argument[a].size / sizeof(double);
+        for (size_t field = 0; field < fields; field++) {
             const double good = s->records[r][field];
             for (size_t k = 0; k < sizeof odd / sizeof odd[0]; k++) {
                 s->records[r][field] = odd[k];
@@ -282,7 +284,8 @@ static int read_tokens(struct sample *s, char *text, record_maker *make_record)
             continue;
         text += strspn(text, " ");
         if (x->kind == CALL_RECORD) {
-            if (*text++ != '*' || x->size > RECORD_BYTES || !make_record || !make_record(x->type, s->records[records]))
+            s->fields_elsewhere[records] = *text == '+';
+            if ((*text != '*' && *text != '+') || !*text++ || x->size > RECORD_BYTES || !make_record || !make_record(x->type, s->records[records]))
                 return 0;
             s->values.record[records] = s->records[records];
             records++;

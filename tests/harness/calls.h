@@ -44,8 +44,8 @@ struct call_description {
 typedef int record_maker(const char *type, void *record);
 
 /* Tests misuse and batch rules of every call in the table. Sample arguments come from tests/data/<samples>:
- * a line a sample, `name token token ...`, a token for each input: a number, a selector, `#n` for a count, `*` for a record.
- * A call without a sample is a failure. */
+ * a line a sample, `name token token ...`, a token for each input: a number, a selector, `#n` for a count, `*` for a record,
+ * `+` for a record whose fields another, cheaper call tries with odd numbers. A call without a sample is a failure. */
 void check_calls(const struct call_description *calls, size_t count, const char *samples, record_maker *make_record);
 
 #endif
