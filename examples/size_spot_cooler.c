@@ -99,7 +99,23 @@ static void print_table(const struct spot_job *s, const vtx_cooler *cooler, doub
     }
 }
 
-static void print_water(const vtx_operating_point *p)
+/* The same job on air that is saturated where it enters the line: what a failed dryer does. */
+static void print_failed_dryer(const vtx_job *job, const vtx_operating_point *p)
+{
+    vtx_job wet = *job;
+    vtx_operating_point q;
+    wet.supply.humidity_kind = VTX_SUPPLY_DEW_POINT;
+    wet.supply.humidity = wet.supply.temperature;
+    wet.supply.humidity_pressure = 0;
+    if (vtx_job_evaluate(&wet, &q, NULL) != VTX_OK)
+        return;
+    printf("  if the dryer fails (air saturated at the supply): %.2f g/kg of water, of which %.2f g/kg condense in the tube;\n"
+           "  the cold outlet warms by %s to %s and carries %.0f g of ice an hour\n",
+           1000 * q.humidity_ratio, 1000 * q.condensed, report_difference(q.cold_temperature - p->cold_temperature),
+           report_temperature(q.cold_temperature), 3.6e6 * q.ice_flow);
+}
+
+static void print_water(const vtx_job *job, const vtx_operating_point *p)
 {
     printf("\nWATER IN THE AIR\n");
     if (isfinite(p->cold_saturation_point))
@@ -118,6 +134,7 @@ static void print_water(const vtx_operating_point *p)
         printf("  verdict: dry enough for a typical tube, not for the best: if flow fades after minutes, suspect ice.\n");
     else if (p->condensed <= 0)
         printf("  verdict: dry enough for this outlet.\n");
+    print_failed_dryer(job, p);
     if (p->advisories & VTX_ADVISORY_STATIC_FREEZING)
         printf("  note: in the sonic throat of the inlet nozzle the air is at %s for an instant; feed water can freeze there first.\n",
                report_temperature(p->throat_temperature));
@@ -260,7 +277,7 @@ static int print_report(const struct spot_job *s)
     print_line(s, &job, &point);
     print_table(s, &job.cooler, point.cold_fraction);
     spot_print_work(s, &job);
-    print_water(&point);
+    print_water(&job, &point);
     print_surroundings(s, &point);
     spot_print_noise_and_cost(s, &job, &point);
     spot_print_ways(s, &job);
