@@ -3,33 +3,6 @@
 
 #include "../base/batch.h"
 
-static vtx_status orifice_mass_flow_item(const struct batch *b, size_t i)
-{
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double mass_flow;
-    int32_t choked;
-    const vtx_status answer = vtx_orifice_mass_flow(&gas, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), batch_get(b, 5, i), &mass_flow, &choked);
-    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
-    batch_put(b, 1, i, &choked, sizeof choked);
-    return answer;
-}
-
-vtx_status vtx_orifice_mass_flow_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride, const double *area,
-        ptrdiff_t area_stride, const double *discharge_coefficient, ptrdiff_t discharge_coefficient_stride,
-        const double *inlet_pressure, ptrdiff_t inlet_pressure_stride, const double *inlet_temperature,
-        ptrdiff_t inlet_temperature_stride, const double *outlet_pressure, ptrdiff_t outlet_pressure_stride,
-        double *mass_flow, ptrdiff_t mass_flow_stride, int32_t *choked, ptrdiff_t choked_stride, int32_t *status,
-        size_t *failed)
-{
-    const struct batch_input in[] = { { gas, gas_stride }, { area, area_stride },
-        { discharge_coefficient, discharge_coefficient_stride }, { inlet_pressure, inlet_pressure_stride },
-        { inlet_temperature, inlet_temperature_stride }, { outlet_pressure, outlet_pressure_stride } };
-    const struct batch_output out[] = { { mass_flow, mass_flow_stride, 0 }, { choked, choked_stride, 1 } };
-    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, orifice_mass_flow_item, status, failed);
-}
-
 static vtx_status orifice_area_item(const struct batch *b, size_t i)
 {
     vtx_gas gas;

@@ -13,6 +13,11 @@ static const double conductance_temperature = 293.15;
 /* No gas chokes at a higher pressure ratio than this (1/sqrt(e) at gamma = 1): spares the polynomial. */
 #define CRITICAL_RATIO_MAX 0.607
 
+static inline int is_orifice_choked(double gamma, double inlet_pressure, double outlet_pressure)
+{
+    return outlet_pressure < CRITICAL_RATIO_MAX * inlet_pressure && is_choked(gamma, inlet_pressure, outlet_pressure);
+}
+
 /* kg/(s m2) of effective area at Mach 1. */
 static inline double orifice_choked_flux(const vtx_gas *gas, double inlet_pressure, double inlet_temperature)
 {
@@ -34,8 +39,7 @@ static inline double orifice_subsonic_flux(const vtx_gas *gas, double inlet_pres
 static inline double orifice_flux(const vtx_gas *gas, double inlet_pressure, double inlet_temperature, double outlet_pressure,
                                   int32_t *choked)
 {
-    *choked = outlet_pressure < CRITICAL_RATIO_MAX * inlet_pressure
-        && is_choked(gas->heat_capacity_ratio, inlet_pressure, outlet_pressure);
+    *choked = is_orifice_choked(gas->heat_capacity_ratio, inlet_pressure, outlet_pressure);
     if (*choked)
         return orifice_choked_flux(gas, inlet_pressure, inlet_temperature);
     return orifice_subsonic_flux(gas, inlet_pressure, inlet_temperature, outlet_pressure);

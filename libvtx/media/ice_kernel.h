@@ -2,7 +2,7 @@
 #ifndef VTX_ICE_KERNEL_H
 #define VTX_ICE_KERNEL_H
 
-#include "../base/numeric.h"
+#include "../base/elementary.h"
 #include "constants.h"
 
 #define ICE_TEMPERATURE_MIN 50.0
@@ -61,25 +61,26 @@ static const double ice_reciprocal_coefficients[ICE_RECIPROCAL_TERMS] = {
 /* -1..1 on 150..273.16 K. */
 static inline double ice_variable(double temperature) { return (temperature - 211.58) * (1 / 61.58); }
 
-/* Even and odd powers apart, so that two chains of multiplications run side by side. */
+/* Even and odd powers apart, so that two chains of multiplications run side by side; written out, because a loop in here would keep
+ * the loops over items from vectorising. */
 static inline double ice_root(double temperature)
 {
     const double *c = ice_root_coefficients;
-    const double x = ice_variable(temperature), x2 = x * x;
-    double even = c[ICE_ROOT_TERMS - 1], odd = c[ICE_ROOT_TERMS - 2];
-    for (int k = ICE_ROOT_TERMS - 3; k > 0; k -= 2) {
-        even = even * x2 + c[k];
-        odd = odd * x2 + c[k - 1];
-    }
-    return even * x2 + c[0] + odd * x;
+    const double x = ice_variable(temperature), y = x * x;
+    const double even = (((((((c[16] * y + c[14]) * y + c[12]) * y + c[10]) * y + c[8]) * y + c[6]) * y + c[4]) * y + c[2]) * y + c[0];
+    const double odd = ((((((c[15] * y + c[13]) * y + c[11]) * y + c[9]) * y + c[7]) * y + c[5]) * y + c[3]) * y + c[1];
+    return even + odd * x;
 }
+
+/* Pa, from 150 K on. */
+static inline double ice_polynomial_pressure(double temperature) { return square(square(square(ice_root(temperature)))); }
 
 /* Pa, over ice; 50..273.16 K. */
 static inline double ice_sublimation_pressure(double temperature)
 {
     if (temperature < ICE_POLYNOMIAL_TEMPERATURE_MIN)
         return published_sublimation(temperature).pressure;
-    return square(square(square(ice_root(temperature))));
+    return ice_polynomial_pressure(temperature);
 }
 
 static inline struct saturation ice_saturation(double temperature)
@@ -120,22 +121,25 @@ static inline double published_sublimation_temperature(double pressure)
 }
 
 /* One Newton step on p from the reciprocal's polynomial, whose own slope is good enough for it. */
-static inline double ice_sublimation_temperature(double pressure)
+static inline double ice_polynomial_temperature(double pressure)
 {
-    if (pressure < ICE_POLYNOMIAL_PRESSURE_MIN)
-        return published_sublimation_temperature(pressure);
     const double low = -12.007922932251436, high = 6.4161716678809659;
     const double *c = ice_reciprocal_coefficients;
     const double x_l = 2 / (high - low);
-    const double x = (log(pressure) - 0.5 * (high + low)) * x_l;
-    double reciprocal = 0, slope = 0;
-    for (int k = ICE_RECIPROCAL_TERMS - 1; k >= 0; k--) {
-        slope = slope * x + reciprocal;
-        reciprocal = reciprocal * x + c[k];
-    }
+    const double x = (natural_log(pressure) - 0.5 * (high + low)) * x_l;
+    const double upper = (((c[9] * x + c[8]) * x + c[7]) * x + c[6]) * x + c[5];
+    const double upper_slope = (((9 * c[9] * x + 8 * c[8]) * x + 7 * c[7]) * x + 6 * c[6]) * x + 5 * c[5];
+    const double reciprocal = ((((upper * x + c[4]) * x + c[3]) * x + c[2]) * x + c[1]) * x + c[0];
+    const double slope = (((upper_slope * x + 4 * c[4]) * x + 3 * c[3]) * x + 2 * c[2]) * x + c[1];
     const double start = 1 / reciprocal;
-    const double excess = square(square(square(ice_root(start)))) / pressure - 1;
+    const double excess = ice_polynomial_pressure(start) / pressure - 1;
     return start + square(start) * slope * x_l * excess;
+}
+
+/* K, over ice. */
+static inline double ice_sublimation_temperature(double pressure)
+{
+    return pressure < ICE_POLYNOMIAL_PRESSURE_MIN ? published_sublimation_temperature(pressure) : ice_polynomial_temperature(pressure);
 }
 
 #endif

@@ -3,40 +3,6 @@
 
 #include "../base/batch.h"
 
-static vtx_status water_saturation_pressure_item(const struct batch *b, size_t i)
-{
-    double pressure;
-    const vtx_status answer = vtx_water_saturation_pressure(batch_get(b, 0, i), &pressure);
-    batch_put(b, 0, i, &pressure, sizeof pressure);
-    return answer;
-}
-
-vtx_status vtx_water_saturation_pressure_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
-        double *pressure, ptrdiff_t pressure_stride, int32_t *status, size_t *failed)
-{
-    const struct batch_input in[] = { { temperature, temperature_stride } };
-    const struct batch_output out[] = { { pressure, pressure_stride, 0 } };
-    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_saturation_pressure_item, status,
-        failed);
-}
-
-static vtx_status water_saturation_temperature_item(const struct batch *b, size_t i)
-{
-    double temperature;
-    const vtx_status answer = vtx_water_saturation_temperature(batch_get(b, 0, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
-    return answer;
-}
-
-vtx_status vtx_water_saturation_temperature_batch(size_t n, const double *pressure, ptrdiff_t pressure_stride,
-        double *temperature, ptrdiff_t temperature_stride, int32_t *status, size_t *failed)
-{
-    const struct batch_input in[] = { { pressure, pressure_stride } };
-    const struct batch_output out[] = { { temperature, temperature_stride, 0 } };
-    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_saturation_temperature_item,
-        status, failed);
-}
-
 static vtx_status water_saturation_slope_item(const struct batch *b, size_t i)
 {
     double slope;
@@ -84,40 +50,6 @@ vtx_status vtx_water_enthalpy_batch(size_t n, const double *temperature, ptrdiff
     const struct batch_input in[] = { { temperature, temperature_stride } };
     const struct batch_output out[] = { { enthalpy, enthalpy_stride, 0 } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_enthalpy_item, status, failed);
-}
-
-static vtx_status ice_sublimation_pressure_item(const struct batch *b, size_t i)
-{
-    double pressure;
-    const vtx_status answer = vtx_ice_sublimation_pressure(batch_get(b, 0, i), &pressure);
-    batch_put(b, 0, i, &pressure, sizeof pressure);
-    return answer;
-}
-
-vtx_status vtx_ice_sublimation_pressure_batch(size_t n, const double *temperature, ptrdiff_t temperature_stride,
-        double *pressure, ptrdiff_t pressure_stride, int32_t *status, size_t *failed)
-{
-    const struct batch_input in[] = { { temperature, temperature_stride } };
-    const struct batch_output out[] = { { pressure, pressure_stride, 0 } };
-    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_sublimation_pressure_item, status,
-        failed);
-}
-
-static vtx_status ice_sublimation_temperature_item(const struct batch *b, size_t i)
-{
-    double temperature;
-    const vtx_status answer = vtx_ice_sublimation_temperature(batch_get(b, 0, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
-    return answer;
-}
-
-vtx_status vtx_ice_sublimation_temperature_batch(size_t n, const double *pressure, ptrdiff_t pressure_stride,
-        double *temperature, ptrdiff_t temperature_stride, int32_t *status, size_t *failed)
-{
-    const struct batch_input in[] = { { pressure, pressure_stride } };
-    const struct batch_output out[] = { { temperature, temperature_stride, 0 } };
-    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_sublimation_temperature_item, status,
-        failed);
 }
 
 static vtx_status ice_sublimation_slope_item(const struct batch *b, size_t i)

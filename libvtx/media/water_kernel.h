@@ -42,7 +42,8 @@ static inline double liquid_saturation_temperature(double pressure)
     const double f = (n[1] * beta + n[4]) * beta + n[7];
     const double g = (n[2] * beta + n[5]) * beta + n[8];
     const double root = sqrt(f * f - 4 * e * g);
-    const double d = pressure < triple_pressure ? 0.5 * (root - f) / e : 2 * g / (-f - root);
+    const int below = pressure < triple_pressure;
+    const double d = (below ? 0.5 * (root - f) : 2 * g) / (below ? e : -f - root);
     const double sum = n[10] + d;
     return 0.5 * (sum - sqrt(sum * sum - 4 * (n[9] + n[10] * d)));
 }

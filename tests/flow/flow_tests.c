@@ -19,6 +19,7 @@ extern const struct test_suite suite_impingement;
 extern const struct test_suite suite_isentropic;
 extern const struct test_suite suite_jet;
 extern const struct test_suite suite_line;
+extern const struct test_suite suite_flow_vector;
 extern const struct test_suite suite_restriction;
 extern const struct test_suite suite_sharp_orifice;
 extern const struct test_suite suite_shock;
@@ -72,6 +73,7 @@ int main(void)
         &suite_isentropic,
         &suite_jet,
         &suite_line,
+        &suite_flow_vector,
         &suite_restriction,
         &suite_sharp_orifice,
         &suite_shock,

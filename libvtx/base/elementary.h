@@ -1,0 +1,55 @@
+/* Logarithm and exponential without tables and branches, so that loops over them vectorise and every path gives the same bits.
+ * Internal.
+ *
+ * For positive normal numbers of moderate size, which is what checked pressures and temperatures are. */
+#ifndef VTX_BASE_ELEMENTARY_H
+#define VTX_BASE_ELEMENTARY_H
+
+#include "elementary_polynomials.h"
+#include "numeric.h"
+
+static inline uint64_t bits_of(double x)
+{
+    uint64_t bits;
+    memcpy(&bits, &x, sizeof bits);
+    return bits;
+}
+
+static inline double of_bits(uint64_t bits)
+{
+    double x;
+    memcpy(&x, &bits, sizeof x);
+    return x;
+}
+
+/* ln 2 in two parts; the first has zeros at its end, so that its multiples are exact. */
+static const double log_2_high = 6.93147180369123816490e-01, log_2_low = 1.90821492927058770002e-10;
+
+/* A number below 2^52, through the digits of 2^52 plus it: AVX2 has no other way. */
+static inline double small_integer(uint64_t k) { return of_bits(UINT64_C(0x4330000000000000) | k) - 4503599627370496.0; }
+
+/* ln(a/b) within 1.5 units in the last place however near a and b are: their difference is exact there. Bits of doubles, read as
+ * integers, are logarithms to base 2 with an error of 0.086 at most, so that k leaves a/b 2^-k within 2^-0.59..2^0.59, whose
+ * logarithm is 2 artanh of (a - b 2^k)/(a + b 2^k). */
+static inline double log_ratio(double a, double b)
+{
+    const uint64_t biased = (bits_of(a) - bits_of(b) + (UINT64_C(2047) << 51)) >> 52;
+    const double k = small_integer(biased) - 1023, scaled = b * of_bits(biased << 52);
+    const double s = (a - scaled) / (a + scaled), z = s * s, twice = 2 * s;
+    return k * log_2_high + (twice + (twice * z * logarithm_tail(z) + k * log_2_low));
+}
+
+/* The same of one number. */
+static inline double natural_log(double x) { return log_ratio(x, 1); }
+
+/* 1 - e^-x for x within 0..700: e^-x = 2^-k e^-r with r within half of ln 2. */
+static inline double decay(double x)
+{
+    const double big = 6755399441055744.0; /* 1.5 2^52: adding it rounds to an integer, which the lowest bits then hold */
+    const double shifted = x * -1.4426950408889634 + big, k = shifted - big;
+    const double r = -x - k * log_2_high - k * log_2_low;
+    const double power = of_bits((bits_of(shifted) << 52) + (UINT64_C(1023) << 52));
+    return (1 - power) - power * (r + r * r * exponential_tail(r));
+}
+
+#endif

@@ -1,0 +1,152 @@
+/* The loop behind the batch forms that use the vector unit, and the choice of the instruction set. */
+#include <fenv.h>
+
+#include "vector.h"
+
+#if VECTOR_CHOICE
+#include <cpuid.h>
+
+/* Saved by the system on a task switch: XMM and YMM; opmask and ZMM too. */
+enum { STATE_AVX = 0x06, STATE_AVX512 = 0xe6 };
+
+static int plain_set(void) { return VECTOR_PLAIN; }
+static int avx2_set(void) { return VECTOR_AVX2; }
+static int avx512f_set(void) { return VECTOR_AVX512F; }
+
+/* Runs before relocation: calls nothing and touches no data. */
+__attribute__((used)) static int (*choose_set(void))(void)
+{
+    unsigned a, b, c, d, state = 0, state_high = 0;
+    if (__get_cpuid_max(0, NULL) < 7)
+        return plain_set;
+    __cpuid(1, a, b, c, d);
+    if (c & bit_OSXSAVE)
+        __asm__("xgetbv" : "=a"(state), "=d"(state_high) : "c"(0));
+    __cpuid_count(7, 0, a, b, c, d);
+    if ((b & bit_AVX512F) && (state & STATE_AVX512) == STATE_AVX512)
+        return avx512f_set;
+    return (b & bit_AVX2) && (state & STATE_AVX) == STATE_AVX ? avx2_set : plain_set;
+}
+
+int vector_set(void) __attribute__((ifunc("choose_set")));
+#else
+int vector_set(void) { return VECTOR_PLAIN; }
+#endif
+
+/* A repeated value needs to be laid out for the first block only, which is whole where there is a second. */
+static void load(double *column, const struct batch_input *in, size_t first, size_t items)
+{
+    const char *from = (const char *)in->base + (ptrdiff_t)first * in->stride;
+    if (in->stride == 0 && first > 0)
+        return;
+    if (in->stride == (ptrdiff_t)sizeof *column)
+        memcpy(column, from, items * sizeof *column);
+    else
+        for (size_t i = 0; i < items; i++)
+            memcpy(&column[i], from + (ptrdiff_t)i * in->stride, sizeof *column);
+    for (size_t i = items; i % VECTOR_LANES != 0; i++)
+        column[i] = column[items - 1];
+}
+
+static void store_column(const double *column, const struct batch_output *out, size_t first, size_t items)
+{
+    char *to = (char *)out->base + (ptrdiff_t)first * out->stride;
+    if (out->stride == (ptrdiff_t)sizeof *column)
+        memcpy(to, column, items * sizeof *column);
+    else
+        for (size_t i = 0; i < items; i++)
+            memcpy(to + (ptrdiff_t)i * out->stride, &column[i], sizeof *column);
+}
+
+static void store_columns(const struct batch *batch, const struct vector_block *block, size_t outputs, size_t first, size_t items)
+{
+    for (size_t c = 0; c < outputs; c++)
+        if (batch->out[c].base)
+            store_column(block->out[c], &batch->out[c], first, items);
+}
+
+static int all_ordinary(const struct vector_block *block)
+{
+    int64_t all = 1;
+    for (size_t i = 0; i < block->n; i++)
+        all &= block->ordinary[i];
+    return (int)all;
+}
+
+static void put_status(int32_t *status, size_t i, vtx_status answer)
+{
+    if (status)
+        memcpy((char *)status + i * sizeof answer, &answer, sizeof answer);
+}
+
+/* Item by item, because an output may lie where an input that the scalar call has still to read lies too. */
+static size_t store_mixed(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t outputs,
+                          size_t first, size_t items, int32_t *status)
+{
+    size_t bad = 0;
+    for (size_t at = 0; at < items; at++) {
+        vtx_status answer = VTX_OK;
+        if (!block->ordinary[at])
+            answer = call->item(batch, first + at);
+        else if (call->store)
+            call->store(batch, block, at, first + at);
+        else
+            for (size_t c = 0; c < outputs; c++)
+                batch_put(batch, (int)c, first + at, &block->out[c][at], sizeof block->out[c][at]);
+        put_status(status, first + at, answer);
+        bad += answer != VTX_OK;
+    }
+    return bad;
+}
+
+static void store_all(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t outputs,
+                      size_t first, size_t items, int32_t *status)
+{
+    if (!call->store)
+        store_columns(batch, block, outputs, first, items);
+    else
+        for (size_t at = 0; at < items; at++)
+            call->store(batch, block, at, first + at);
+    if (status)
+        memset((char *)status + first * sizeof *status, 0, items * sizeof *status);
+}
+
+static size_t run_blocks(const struct vector_call *call, size_t records, size_t n, const struct batch *batch, size_t inputs,
+                         size_t outputs, int32_t *status)
+{
+    vector_kernel *const kernel = call->kernel[vector_set()];
+    struct vector_block block;
+    size_t bad = 0;
+    block.record = records ? batch->in[0].base : NULL;
+    for (size_t first = 0; first < n; first += VECTOR_ITEMS) {
+        const size_t items = n - first < VECTOR_ITEMS ? n - first : VECTOR_ITEMS;
+        block.n = (items + VECTOR_LANES - 1) / VECTOR_LANES * VECTOR_LANES;
+        for (size_t c = records; c < inputs; c++)
+            load(block.in[c - records], &batch->in[c], first, items);
+        kernel(&block);
+        if (all_ordinary(&block))
+            store_all(call, batch, &block, outputs, first, items, status);
+        else
+            bad += store_mixed(call, batch, &block, outputs, first, items, status);
+    }
+    return bad;
+}
+
+vtx_status vector_run(const struct vector_call *call, int has_record, size_t n, const struct batch_input *in, size_t inputs,
+                      const struct batch_output *out, size_t outputs, const int32_t *selector, int32_t *status, size_t *failed)
+{
+    const struct batch batch = { in, out, selector };
+    fenv_t environment;
+    vtx_status checked;
+    if (n < VECTOR_LANES || (has_record && in[0].stride != 0))
+        return batch_run(n, in, inputs, out, outputs, selector, call->item, status, failed);
+    checked = batch_check(n, in, inputs, out, outputs, failed);
+    if (checked != VTX_OK)
+        return checked;
+    feholdexcept(&environment);
+    const size_t bad = run_blocks(call, has_record != 0, n, &batch, inputs, outputs, status);
+    fesetenv(&environment);
+    if (failed)
+        *failed = bad;
+    return bad ? VTX_PARTIAL : VTX_OK;
+}

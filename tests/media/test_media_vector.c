@@ -1,0 +1,28 @@
+/* The media layer's batch forms on the vector unit. */
+#include "../harness/vectors.h"
+
+extern const struct call_description calls_media[];
+extern const size_t calls_media_count;
+
+VECTOR_DECLARE(liquid_pressure);
+VECTOR_DECLARE(liquid_temperature);
+VECTOR_DECLARE(ice_pressure);
+VECTOR_DECLARE(ice_temperature);
+
+static void every_variant_gives_the_scalar_bits(void)
+{
+    static const struct vector_test tests[] = {
+        { "vtx_water_saturation_pressure", { 0 }, NULL, { { 233.15, 647.096 } }, VECTOR_KERNELS(liquid_pressure), 100 },
+        { "vtx_water_saturation_temperature", { 0 }, NULL, { { 18.95676, 22.06e6 } }, VECTOR_KERNELS(liquid_temperature), 100 },
+        { "vtx_ice_sublimation_pressure", { 0 }, NULL, { { 150, 273.16 } }, VECTOR_KERNELS(ice_pressure), 100 },
+        { "vtx_ice_sublimation_pressure", { 0 }, NULL, { { 50, 160 } }, VECTOR_KERNELS(ice_pressure), 0 },
+        { "vtx_ice_sublimation_temperature", { 0 }, NULL, { { 6.1e-6, 611.657 } }, VECTOR_KERNELS(ice_temperature), 100 },
+        { "vtx_ice_sublimation_temperature", { 0 }, NULL, { { 1e-9, 1e-5 } }, VECTOR_KERNELS(ice_temperature), 0 },
+    };
+    check_vectors(calls_media, calls_media_count, tests, sizeof tests / sizeof tests[0]);
+}
+
+static const struct test_case tests[] = {
+    { "every variant gives the scalar bits", every_variant_gives_the_scalar_bits },
+};
+TEST_SUITE(media_vector, tests);
