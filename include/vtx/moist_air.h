@@ -76,15 +76,17 @@ typedef struct vtx_moist_air {
  * pressure     in   Pa   1e3..5e6
  * temperature  in   K    100..473.15
  * property     in   -    vtx_moist_property, one of the humidity measures (10 to 17)
- * value        in   *    its value: humidity ratio 0..10, relative humidity 0..1 (over ice as far as saturation over liquid), dew
+ * value        in   SI   its value: humidity ratio 0..10, relative humidity 0..1 (over ice as far as saturation over liquid), dew
  *                        point 233.15 K up to the temperature, frost point to 273.16 K, wet bulb up to the temperature
  * state        out  -    result
  *
  * status    OK, BAD_ARGUMENT (also vapour beyond saturation over liquid, a wet bulb below that of dry air), OUT_OF_RANGE,
  *           NOT_CONVERGED
  * advisory  those of the field advisories
- * accuracy  REAL, of ASHRAE RP-1485 to 10 bar: volume 2e-6, enthalpy 3 J/kg (15 J/kg above 80 degC saturated); entropy consistent
- *           with enthalpy and volume to rounding. Wet bulb returns to its humidity ratio within 1e-9 K
+ * accuracy  REAL, of ASHRAE RP-1485 to 10 bar: volume 2e-6, enthalpy 3 J/kg. Of IAPWS G8-10 from 0.1 to 1.5 MPa, -60 to 80 degC:
+ *           volume 1e-4, enthalpy 18 J/kg, heat capacity 1.5e-3, sound speed 1.8e-4 to 60 degC; saturated at 80 degC and 0.1 MPa
+ *           55 J/kg, 2.3e-3, 2.5e-4. Entropy agrees with enthalpy and volume to rounding; the wet bulb returns to its humidity
+ *           ratio within 1e-9 K
  * note      the wet bulb is the wet wick's where that has a root at or above 273.16 K, else the iced wick's; near freezing both can
  *           have one: VTX_ADVISORY_TWO_WET_BULBS
  * source    REAL: virial coefficients of Lemmon and others 2000, IAPWS-95, Harvey and Huang 2007, Hyland and Wexler 1983, IF97 and
@@ -99,9 +101,9 @@ VTX_API vtx_status vtx_moist_air_at(int32_t model, double pressure, double tempe
  * pressure     in   Pa   1e3..5e6
  * temperature  in   K    100..473.15
  * property     in   -    vtx_moist_property, the measure given (10 to 17)
- * value        in   *    its value, as in vtx_moist_air_at; from a humidity ratio beyond saturation the vapour that stays is meant
+ * value        in   SI   its value, as in vtx_moist_air_at; from a humidity ratio beyond saturation the vapour that stays is meant
  * wanted       in   -    vtx_moist_property, the measure wanted (10 to 17)
- * result       out  *    its value
+ * result       out  SI   its value
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the wanted measure has no meaning, as a frost point above 273.16 K),
  *           NOT_CONVERGED

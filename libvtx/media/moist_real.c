@@ -9,7 +9,7 @@ static inline double mixture_density(const struct virials *v, double q, double x
 
 struct real_gas real_gas(const struct real_temperature *t, double pressure, double x)
 {
-    const double y = 1 - x, log_t = log(t->temperature);
+    const double y = 1 - x, log_t = t->logarithm;
     const struct ideal_part air = dry_air_ideal_part(t->temperature, log_t);
     const struct ideal_part water = water_ideal_part(t->temperature, log_t);
     const struct mixture_virials m = mixture_virials(&t->virials, x);
@@ -57,7 +57,7 @@ struct condensate real_condensate(const struct real_temperature *t, double press
 {
     return condensate_at(phase == PHASE_ICE ? ice_saturation(t->temperature) : liquid_saturation(t->temperature), pressure,
                          t->temperature, condensed_volume(t->temperature, phase), &t->virials,
-                         water_ideal_part(t->temperature, log(t->temperature)));
+                         water_ideal_part(t->temperature, t->logarithm));
 }
 
 double real_condensate_enthalpy(const struct real_temperature *t, double pressure, int32_t phase)

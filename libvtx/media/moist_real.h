@@ -8,13 +8,15 @@
 /* What depends on temperature alone. */
 struct real_temperature {
     double temperature;
+    double logarithm; /* of the temperature */
     double rt;
     struct virials virials;
 };
 
 static inline struct real_temperature real_temperature(double temperature)
 {
-    const struct real_temperature t = { temperature, gas_constant * temperature, virials_at(temperature) };
+    const double logarithm = log(temperature);
+    const struct real_temperature t = { temperature, logarithm, gas_constant * temperature, virials_at(temperature, logarithm) };
     return t;
 }
 

@@ -33,11 +33,11 @@ static inline struct virial scaled(struct virial v, double factor)
 }
 
 /* Lemmon, Jacobsen, Penoncello, Friend 2000: the terms of the residual Helmholtz energy that are left at low density. */
-static inline void dry_air_virials(double temperature, struct virials *v)
+static inline void dry_air_virials(double temperature, double log_temperature, struct virials *v)
 {
     const double density = 10447.7;
     const double tau = 132.6312 / temperature;
-    const double log_tau = log(tau);
+    const double log_tau = 4.8875723441920895 - log_temperature; /* ln 132.6312 */
     const double tau_1_6 = tau * exp(0.6 * log_tau);
     struct virial b = { 0.118160747229, 0, 0 };
     struct virial c = { 0.0714140178971, 0, 0 };
@@ -83,10 +83,10 @@ static inline void water_virials(double temperature, struct virials *v)
 }
 
 /* Second cross virial: Harvey and Huang 2007. Third ones: Hyland and Wexler 1983. */
-static inline void cross_virials(double temperature, struct virials *v)
+static inline void cross_virials(double temperature, double log_temperature, struct virials *v)
 {
     const double u = 100 / temperature;
-    const double log_u = log(u);
+    const double log_u = 4.605170185988092 - log_temperature; /* ln 100 */
     const double u2 = square(u), u3 = u2 * u;
     struct virial b = { 0, 0, 0 };
     struct virial c = { 0.482737e-9, 0, 0 };
@@ -107,12 +107,12 @@ static inline void cross_virials(double temperature, struct virials *v)
     v->aww.second = v->aww.value * (square(slope) + bend);
 }
 
-static inline struct virials virials_at(double temperature)
+static inline struct virials virials_at(double temperature, double log_temperature)
 {
     struct virials v;
-    dry_air_virials(temperature, &v);
+    dry_air_virials(temperature, log_temperature, &v);
     water_virials(temperature, &v);
-    cross_virials(temperature, &v);
+    cross_virials(temperature, log_temperature, &v);
     return v;
 }
 
