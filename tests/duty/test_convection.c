@@ -123,6 +123,8 @@ static int radiation_row(const struct data_row *row, double *actual)
         return *actual = pi_value * in[0] * (in[3] + printed_radiation(in[4], in[1], in[2])) * (in[1] - in[2]), 1;
     if (strcmp(row->quantity, "radiation") == 0)
         return vtx_radiation_coefficient(in[0], in[1], in[2], actual), 1;
+    if (strcmp(row->quantity, "vertical_pipe") == 0)
+        return vtx_vertical_pipe_coefficient(in[0], in[1], actual), 1;
     if (strcmp(row->quantity, "horizontal_pipe") == 0)
         return vtx_horizontal_pipe_coefficient(in[0], in[1], actual), 1;
     return 0;
@@ -142,7 +144,7 @@ static int convection_row(const struct data_row *row, double *actual)
     return natural_row(row, actual) || stream_row(row, actual) || radiation_row(row, actual);
 }
 
-static void published_values_are_reproduced(void) { check_rows("convection.csv", convection_row, 27); }
+static void published_values_are_reproduced(void) { check_rows("convection.csv", convection_row, 28); }
 
 /* A value and its neighbour a millionth further: rising, and no step larger than the slope of a square root allows. */
 static void rises_without_a_step(double before, double after) { EXPECT(after > before && after < before * (1 + 1e-6)); }
@@ -190,6 +192,13 @@ static void a_draught_joins_still_air_and_the_stream(void)
         EXPECT_NEAR(wind.convective, wind.forced_nusselt * wind.film_conductivity / 0.02, 1e-3);
         EXPECT_NEAR(still.total, still.convective + still.radiative, 1e-15);
         EXPECT_NEAR(still.heat_flux, still.total * 37, 1e-13);
+        if (body != VTX_BODY_CYLINDER && body != VTX_BODY_SPHERE) {
+            /* along the wall's height; along the side of a square plate, four times its area over perimeter */
+            const double sides = body == VTX_BODY_WALL ? 1 : 4;
+            double nu;
+            EXPECT_OK(vtx_nusselt_plate_in_stream(sides * wind.reynolds, wind.prandtl, &nu));
+            EXPECT_NEAR(wind.forced_nusselt, nu / sides, 1e-12);
+        }
         double last = 0;
         for (double speed = 0; speed < 50; speed = speed * 1.3 + 0.01) {
             vtx_surface_coefficient c;

@@ -153,6 +153,8 @@ static void impossible_feeds_are_refused(void)
     vtx_feed_water w;
     EXPECT_STATUS(vtx_feed_freezing(VTX_AIR_REAL, 1e5, 293.15, VTX_DEW_POINT, 276.15, 2e5, 268.15, 0.01, 0, &w), VTX_BAD_ARGUMENT);
     EXPECT_STATUS(vtx_feed_freezing(VTX_AIR_REAL, 8e5, 293.15, VTX_DEW_POINT, 276.15, 1e5, 295, 0.01, 0, &w), VTX_OUT_OF_RANGE);
+    EXPECT_STATUS(vtx_feed_freezing(VTX_AIR_REAL, 8e5, 293.15, VTX_DEW_POINT, 276.15, 1e5, 149, 0.01, 30, &w), VTX_OUT_OF_RANGE);
+    EXPECT_OK(vtx_feed_freezing(VTX_AIR_REAL, 8e5, 293.15, VTX_DEW_POINT, 276.15, 1e5, 151, 0.01, 30, &w));
     EXPECT_STATUS(vtx_feed_freezing(VTX_AIR_REAL, 8e5, 293.15, VTX_DEW_POINT, 300, 1e5, 260, 0.01, 0, &w), VTX_BAD_ARGUMENT);
     EXPECT_STATUS(vtx_feed_freezing(VTX_AIR_REAL, 8e5, 293.15, VTX_TEMPERATURE, 276, 1e5, 260, 0.01, 0, &w), VTX_BAD_ARGUMENT);
     EXPECT(isnan(w.margin) && w.required_class == -1 && w.advisories == -1);

@@ -87,6 +87,11 @@ static void harder_steel_and_thinner_chips_cost_more(void)
     }
     /* 0.80 at three times the reference thickness, from memory: between the exponents 0.2 and 0.3. */
     EXPECT_OK(vtx_specific_cutting_energy(VTX_PROCESS_MILLING, VTX_MATERIAL_STAINLESS_304, 0, 0.75e-3, &thick));
+    EXPECT_NEAR(thick.low, 2.75790291726734e9 * pow(3, -0.3), 1e-12);
+    EXPECT_NEAR(thick.high, 1.25 * 2.75790291726734e9 * pow(3, -0.2), 1e-12);
+    EXPECT_OK(vtx_specific_cutting_energy(VTX_PROCESS_MILLING, VTX_MATERIAL_STAINLESS_304, 0, 0.125e-3, &e));
+    EXPECT_NEAR(e.low, 2.75790291726734e9 * pow(2, 0.2), 1e-12);
+    EXPECT_NEAR(e.high, 1.25 * 2.75790291726734e9 * pow(2, 0.3), 1e-12);
     EXPECT(thick.low / 2.75790291726734e9 < 0.80 && thick.high / (1.25 * 2.75790291726734e9) > 0.80);
 }
 

@@ -153,6 +153,10 @@ static void what_cannot_be_reached_names_the_limit(void)
     EXPECT_NEAR(c.attainable_temperature, s.steady_temperature, 1e-14);
     EXPECT_NEAR(s.temperature, s.steady_temperature, 1e-14);
     EXPECT(isnan(c.time) && c.lumped == -1);
+    EXPECT_OK(vtx_part_film_coefficient(&p, 260, 350, 263, 15, &n));
+    EXPECT(n.film_coefficient > 2000 && n.film_coefficient < 2500 && (n.advisories & VTX_ADVISORY_OUTSIDE_CORRELATION));
+    EXPECT_OK(vtx_part_film_coefficient(&p, 260, 350, 263, 25, &n));
+    EXPECT(n.film_coefficient > 1000 && n.film_coefficient < 2000 && !(n.advisories & VTX_ADVISORY_OUTSIDE_CORRELATION));
     EXPECT_STATUS(vtx_part_film_coefficient(&p, 260, 350, 259, 100, &n), VTX_NO_SOLUTION);
     EXPECT(n.attainable_temperature > 260 && n.attainable_temperature < 261 && isnan(n.film_coefficient));
     /* plastic: heat cannot leave the inside in two seconds */

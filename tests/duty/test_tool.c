@@ -59,6 +59,17 @@ static int tool_row(const struct data_row *row, double *actual)
             *actual = t.base_temperature - 273.15;
         return 1;
     }
+    if (strncmp(row->quantity, "constriction_", 13) == 0) {
+        /* conductivity, radius, heat flow: rise of the tip over a base without a piece between */
+        vtx_tool tool = sample_tool();
+        vtx_tool_temperatures t;
+        tool.conductivity = in[0];
+        tool.contact_radius = in[1];
+        tool.tip_length = 0;
+        if (vtx_tool_temperature(&tool, in[2], 260, &t) == VTX_OK)
+            *actual = (row->quantity[13] == 'l' ? t.tip_temperature_low : t.tip_temperature_high) - t.base_temperature;
+        return 1;
+    }
     if (strcmp(row->quantity, "band_mean") == 0)
         return vtx_moving_band_rise(in[0], in[1], in[2], in[3], in[4], actual, NULL), 1;
     if (strcmp(row->quantity, "band_largest") == 0)
@@ -66,7 +77,7 @@ static int tool_row(const struct data_row *row, double *actual)
     return 0;
 }
 
-static void published_values_are_reproduced(void) { check_rows("tool.csv", tool_row, 6); }
+static void published_values_are_reproduced(void) { check_rows("tool.csv", tool_row, 8); }
 
 /* The heat of the shank is what its base conducts: the profile cosh(m(L-x))/cosh(mL) by fine differences. */
 static void a_fin_sheds_what_its_base_conducts(void)
