@@ -157,6 +157,13 @@ void check_rows(const char *file, row_function *compute, int at_least)
     expect_true(rows >= at_least, what, __FILE__, __LINE__);
 }
 
+int soak_count(int count)
+{
+    const char *factor = getenv("VTX_SOAK");
+    const long times = factor ? strtol(factor, NULL, 10) : 1;
+    return times > 1 && times <= 10000 ? count * (int)times : count;
+}
+
 void random_seed(struct random_state *r, uint64_t seed) { r->word = seed * UINT64_C(0x9e3779b97f4a7c15) + 1; }
 
 /* Marsaglia 2003, Vigna 2016: xorshift64*. */

@@ -68,6 +68,9 @@ void expect_status(int32_t actual, int32_t expected, const char *what, const cha
 #define EXPECT_STATUS(call, expected) expect_status((call), (expected), #call, __FILE__, __LINE__)
 #define EXPECT_OK(call) expect_status((call), 0, #call, __FILE__, __LINE__)
 
+/* How many random states a test tries: count, times the whole number in the environment's VTX_SOAK where that is set. */
+int soak_count(int count);
+
 /* Repeatable random numbers (xorshift64*), the same on every machine. */
 struct random_state { uint64_t word; };
 void random_seed(struct random_state *r, uint64_t seed);

@@ -117,7 +117,8 @@ static void both_laws_hold_on_random_states(void)
 {
     struct random_state r;
     random_seed(&r, 21);
-    for (int i = 0; i < 100000; i++) {
+    const int states = soak_count(100000);
+    for (int i = 0; i < states; i++) {
         const struct state x = random_state(&r);
         ideal_laws_hold(&x);
     }
