@@ -64,6 +64,7 @@
 
 #include <vtx/comparison.h>
 #include <vtx/cooler.h>
+#include <vtx/diagnosis.h>
 #include <vtx/job.h>
 #include <vtx/selection.h>
 #include <vtx/sizing.h>

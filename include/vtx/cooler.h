@@ -65,6 +65,7 @@ typedef struct vtx_cooler {
     double cold_fraction_max;      /* -, upper end of the valve's range */
     double chamber_pressure_ratio; /* -, swirl chamber over inlet pressure at the rated point; used with the opening held */
     double inlet_area_factor;      /* -, inlet nozzle's area over that of the rated one: 1 unless it was exchanged or is worn */
+    double cold_area_factor;       /* -, area of the tube's cold opening over that of the rated one: below 1 when ice or dirt narrows it */
     double outlet_conductance;     /* m3/(s Pa), sonic conductance of what is screwed on each cold outlet; 0: nothing */
     double outlet_critical_ratio;  /* -, critical pressure ratio of the same */
     double hot_conductance;        /* m3/(s Pa), sonic conductance of a muffler on the hot outlet; 0: nothing */

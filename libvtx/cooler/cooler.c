@@ -43,7 +43,7 @@ vtx_status vtx_cooler_init(vtx_cooler *cooler)
                             .reference_humidity = 0.65, .rated_pressure = 8e5, .rated_temperature = 293.15,
                             .rated_cold_pressure = 101325, .rated_hot_pressure = 101325, .rated_cold_fraction = 0.6,
                             .cold_fraction_min = 0.2, .cold_fraction_max = 0.8, .chamber_pressure_ratio = 0.5,
-                            .inlet_area_factor = 1, .outlet_diameter = 0.006, .noise_distance = 1,
+                            .inlet_area_factor = 1, .cold_area_factor = 1, .outlet_diameter = 0.006, .noise_distance = 1,
                             .kind = VTX_COOLER_ADJUSTABLE, .outlets = 1 };
     return vtx_tube_init(&cooler->tube);
 }
@@ -78,6 +78,7 @@ vtx_status check_cooler(const vtx_cooler *c)
     status = worse(status, require(c->cold_fraction_min <= c->rated_cold_fraction && c->rated_cold_fraction <= c->cold_fraction_max));
     status = worse(status, require(c->chamber_pressure_ratio > 0 && c->chamber_pressure_ratio < 1));
     status = worse(status, check_positive(c->inlet_area_factor, 0.01, 100));
+    status = worse(status, check_positive(c->cold_area_factor, 0.01, 100));
     status = worse(status, check_accessory(c->outlet_conductance, c->outlet_critical_ratio));
     status = worse(status, check_accessory(c->hot_conductance, c->hot_critical_ratio));
     status = worse(status, check_positive(c->outlet_diameter, 1e-4, 0.2));

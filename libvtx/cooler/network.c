@@ -73,7 +73,7 @@ static void open_chamber(struct chamber *c, const vtx_cooler *cooler, const stru
     vtx_gas_init(&c->gas);
     c->inlet_area = areas->inlet * cooler->inlet_area_factor;
     c->ends = ends;
-    c->cold = (struct outlet){ &c->gas, areas->cold, cooler->outlet_conductance * cooler->outlets, cooler->outlet_critical_ratio,
+    c->cold = (struct outlet){ &c->gas, areas->cold * cooler->cold_area_factor, cooler->outlet_conductance * cooler->outlets, cooler->outlet_critical_ratio,
                                ends->cold_pressure, ends->inlet_temperature };
     c->hot = (struct outlet){ &c->gas, areas->hot, cooler->hot_conductance, cooler->hot_critical_ratio, ends->hot_pressure,
                               ends->inlet_temperature };
@@ -107,7 +107,7 @@ vtx_status network_rate(const vtx_cooler *cooler, double rated_mass_flow, struct
     if (!(chamber_pressure > larger(ends.cold_pressure, ends.hot_pressure)))
         return VTX_OUT_OF_RANGE;
     open_chamber(&c, cooler, &unit, &ends);
-    c.inlet_area = 1;
+    c.inlet_area = c.cold.area = 1; /* the rated ones, whatever has become of them */
     stream_temperatures(cooler, &c, &rated);
     areas->inlet = rated_mass_flow / inlet_flow(&c, chamber_pressure, &choked);
     areas->cold = rated_mass_flow * rated.cold_fraction / flow_to(&c.cold, chamber_pressure, ends.cold_pressure);

@@ -22,7 +22,7 @@ static int needs_element(int32_t sought)
     return sought == VTX_SOUGHT_REGULATOR_PRESSURE || sought == VTX_SOUGHT_BORE || sought == VTX_SOUGHT_LENGTH;
 }
 
-static int on_log_scale(const vtx_request *r) { return r->low > 0 && r->high > 20 * r->low; }
+static int on_log_scale(const vtx_request *r) { return r->low > 1e-9 * r->high && r->high > 20 * r->low; }
 
 static void set_quantity(vtx_job *job, const vtx_request *r, double x)
 {

@@ -1,6 +1,7 @@
 /* Every numeric call of the cooler layer in one shape. Written by build-aux/generate. */
 #include <vtx/comparison.h>
 #include <vtx/cooler.h>
+#include <vtx/diagnosis.h>
 #include <vtx/job.h>
 #include <vtx/sizing.h>
 #include <vtx/uncertainty.h>
@@ -77,6 +78,29 @@ static vtx_status operating_point_at_columns(size_t n, const struct call_values 
     return vtx_operating_point_at_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
         column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
         column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status predict_readings_call(const struct call_values *v)
+{
+    return vtx_predict_readings(v->record[0], v->selector[0], v->number[0], v->out[0]);
+}
+
+static vtx_status predict_readings_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_predict_readings_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->in[1],
+        column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status diagnose_call(const struct call_values *v)
+{
+    return vtx_diagnose(v->record[0], v->record[1], v->out[0]);
+}
+
+static vtx_status diagnose_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_diagnose_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status job_evaluate_call(const struct call_values *v)
@@ -189,6 +213,15 @@ const struct call_description calls_cooler[] = {
         { CALL_RECORD, sizeof(vtx_cooler_setting), "vtx_cooler_setting", NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_operating_point), "vtx_operating_point", "ddddddddddddddddddddddddddddddddddddii", 0 } } },
+    { "vtx_predict_readings", predict_readings_call, predict_readings_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_service_readings), "vtx_service_readings", "dddddddddddddddddddd", 0 } } },
+    { "vtx_diagnose", diagnose_call, diagnose_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_service_readings), "vtx_service_readings", NULL, 0 },
+        { CALL_OUT, sizeof(vtx_diagnosis), "vtx_diagnosis", "ddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddiiiiiiiiiiiiiiiiiiii", 0 } } },
     { "vtx_job_evaluate", job_evaluate_call, job_evaluate_columns, 3,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
         { CALL_OUT, sizeof(vtx_operating_point), "vtx_operating_point", "ddddddddddddddddddddddddddddddddddddii", 0 },

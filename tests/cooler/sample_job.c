@@ -2,6 +2,7 @@
 #include "sample_job.h"
 
 #include <vtx/comparison.h>
+#include <vtx/diagnosis.h>
 #include <vtx/sizing.h>
 #include <vtx/uncertainty.h>
 
@@ -73,7 +74,10 @@ int sample_record(const char *type, void *record)
         requests_made = 0;
     } else if (strcmp(type, "vtx_request") == 0)
         *(vtx_request *)record = sample_request();
-    else if (strcmp(type, "vtx_liquid") == 0)
+    else if (strcmp(type, "vtx_service_readings") == 0) {
+        const vtx_job job = sample_job(VTX_AIR_REAL);
+        return vtx_predict_readings(&job, VTX_CAUSE_WORN_NOZZLE, 0.1, record) == VTX_OK;
+    } else if (strcmp(type, "vtx_liquid") == 0)
         vtx_liquid_init(record);
     else if (strcmp(type, "vtx_input_uncertainty") == 0)
         vtx_input_uncertainty_init(record);

@@ -101,6 +101,44 @@ static void a_regulator_in_front_trims_the_capacity(void)
     EXPECT(p.target_capacity < before.target_capacity && p.cold_temperature > before.cold_temperature);
 }
 
+static void no_valid_job_fails(void)
+{
+    /* VTX_SOAK=1: a million. */
+    const int jobs = getenv("VTX_SOAK") ? 1000000 : 3000;
+    struct random_state r;
+    int starved = 0;
+    random_seed(&r, 33);
+    for (int i = 0; i < jobs; i++) {
+        vtx_job job = sample_job(i % 50 ? VTX_AIR_IDEAL : VTX_AIR_REAL);
+        vtx_operating_point p;
+        add_line(&job);
+        job.line[2].diameter = random_log_uniform(&r, 0.004, 0.025);
+        job.line[2].length = random_log_uniform(&r, 0.1, 50);
+        job.elements = (int32_t)random_uniform(&r, 0, 4.99);
+        job.supply.pressure = random_uniform(&r, 3e5, 1.5e6);
+        job.supply.temperature = random_uniform(&r, 275, 325);
+        job.supply.humidity = random_uniform(&r, 235, fmin(job.supply.temperature, 300));
+        job.site.pressure = random_uniform(&r, 7e4, 1.05e5);
+        job.site.relative_humidity = random_uniform(&r, 0, 1);
+        job.cooler.rated_free_air_flow = random_log_uniform(&r, 5e-4, 5e-2);
+        job.cooler.outlets = 1 + i % 2;
+        job.cooler.outlet_conductance = i % 3 ? 0 : random_log_uniform(&r, 2e-6, 1e-4) * job.cooler.rated_free_air_flow;
+        job.cooler.outlet_critical_ratio = random_uniform(&r, 0.1, 0.5);
+        job.running = random_uniform(&r, 1, 4);
+        job.setting.cold_fraction = random_uniform(&r, 0.2, 0.8);
+        if (i % 4 == 0) {
+            job.setting.held = VTX_HELD_VALVE_OPENING;
+            job.setting.valve_opening = random_log_uniform(&r, 0.1, 5);
+        }
+        const vtx_status status = vtx_job_evaluate(&job, &p, NULL);
+        starved += status == VTX_OUT_OF_RANGE;
+        EXPECT(status == VTX_OK || (status == VTX_OUT_OF_RANGE && job.elements > 0));
+        if (status == VTX_OK)
+            EXPECT(p.inlet_pressure <= job.supply.pressure && p.mass_flow > 0 && p.cold_temperature > 150);
+    }
+    EXPECT(starved < jobs / 3);
+}
+
 static void what_cannot_be_is_refused(void)
 {
     vtx_job job = sample_job(VTX_AIR_REAL);
@@ -127,6 +165,7 @@ static const struct test_case tests[] = {
     { "a line that chokes passes its capacity", a_line_that_chokes_passes_its_capacity },
     { "two coolers on one line share its pressure", two_coolers_on_one_line_share_its_pressure },
     { "a regulator in front trims the capacity", a_regulator_in_front_trims_the_capacity },
+    { "no valid job fails", no_valid_job_fails },
     { "what cannot be is refused", what_cannot_be_is_refused },
 };
 TEST_SUITE(job, tests);

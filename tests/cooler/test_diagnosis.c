@@ -1,0 +1,142 @@
+/* Causes found again from the readings they give. */
+#include <vtx/diagnosis.h>
+
+#include "sample_job.h"
+
+static vtx_job healthy_job(int32_t model)
+{
+    vtx_job job = sample_job(model);
+    vtx_chain_filter(1e4, 0.012, 8e5, 293.15, 0.5, &job.line[0]);
+    vtx_chain_hose(0.0095, 5, &job.line[1]);
+    job.elements = 2;
+    job.supply.pressure = 7.5e5;
+    job.supply.humidity_kind = VTX_SUPPLY_FROST_POINT;
+    job.supply.humidity = 253.15;
+    job.setting.cold_fraction = 0.5;
+    return job;
+}
+
+static double severity(int32_t cause, double share)
+{
+    return cause == VTX_CAUSE_WARM_SUPPLY ? 40 * share : cause == VTX_CAUSE_LOADED_FILTER ? 20 * share : share;
+}
+
+static void each_cause_alone_is_recovered_in_size(void)
+{
+    static const double shares[] = { 0.05, 0.2, 0.4 };
+    for (int32_t model = VTX_AIR_IDEAL; model <= VTX_AIR_REAL; model++)
+        for (int32_t cause = VTX_CAUSE_LOW_SUPPLY; cause <= VTX_CAUSE_WRONG_GAUGE; cause++)
+            for (int k = 0; k < (model == VTX_AIR_REAL ? 1 : 3); k++) {
+                const vtx_job job = healthy_job(model);
+                const double size = severity(cause, model == VTX_AIR_REAL ? 0.15 : shares[k]);
+                vtx_service_readings readings;
+                vtx_diagnosis d;
+                EXPECT_OK(vtx_predict_readings(&job, cause, size, &readings));
+                EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+                EXPECT_NEAR(d.size[cause - VTX_CAUSE_NOTHING], size, 0.01);
+                EXPECT(d.chi_square[cause - VTX_CAUSE_NOTHING] < 1e-6);
+                EXPECT(d.order[0] == cause || d.partners > 0 || d.chi_square[0] < 16);
+            }
+}
+
+static void a_healthy_cooler_is_called_healthy(void)
+{
+    const vtx_job job = healthy_job(VTX_AIR_IDEAL);
+    struct random_state r;
+    int alarms = 0;
+    random_seed(&r, 71);
+    for (int i = 0; i < 60; i++) {
+        vtx_service_readings readings;
+        vtx_diagnosis d;
+        EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_NOTHING, 0, &readings));
+        for (int k = 0; k < 8; k++)
+            readings.value[k] += readings.uncertainty[k] * random_normal(&r);
+        EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+        alarms += d.order[0] != VTX_CAUSE_NOTHING;
+    }
+    /* 5 % of 60 is 3; 9 or more would come once in 500 runs of a right program. */
+    EXPECT(alarms < 9);
+}
+
+static void causes_that_gauges_cannot_tell_apart_are_a_pair(void)
+{
+    const vtx_job job = healthy_job(VTX_AIR_IDEAL);
+    vtx_service_readings readings;
+    vtx_diagnosis d;
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_BLOCKED_HOT_OUTLET, 0.3, &readings));
+    EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+    EXPECT(d.order[0] == VTX_CAUSE_BLOCKED_HOT_OUTLET || d.order[0] == VTX_CAUSE_WRONG_VALVE);
+    EXPECT(d.partner == VTX_CAUSE_BLOCKED_HOT_OUTLET || d.partner == VTX_CAUSE_WRONG_VALVE);
+    EXPECT(d.partner != d.order[0] && d.partners >= 1 && (d.advisories & VTX_ADVISORY_INDISTINGUISHABLE));
+    EXPECT_NEAR(d.size[VTX_CAUSE_WRONG_VALVE - VTX_CAUSE_NOTHING], -d.size[VTX_CAUSE_BLOCKED_HOT_OUTLET - VTX_CAUSE_NOTHING], 1e-4);
+}
+
+static void the_next_reading_tells_a_low_supply_from_a_loaded_filter(void)
+{
+    const vtx_job job = healthy_job(VTX_AIR_IDEAL);
+    vtx_service_readings readings;
+    vtx_diagnosis d;
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_LOW_SUPPLY, 0.2, &readings));
+    readings.value[VTX_READ_SUPPLY_PRESSURE - 600] = (double)NAN;
+    EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+    EXPECT(d.order[0] == VTX_CAUSE_LOW_SUPPLY || d.order[0] == VTX_CAUSE_LOADED_FILTER);
+    EXPECT(d.separation[VTX_CAUSE_LOADED_FILTER - 620] < 3.29 && d.separation[VTX_CAUSE_LOW_SUPPLY - 620] < 3.29);
+    EXPECT(d.next_reading == VTX_READ_SUPPLY_PRESSURE && d.next_separation > 3.29);
+    /* With it, the cause is clear. */
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_LOW_SUPPLY, 0.2, &readings));
+    EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+    EXPECT(d.order[0] == VTX_CAUSE_LOW_SUPPLY && d.separation[VTX_CAUSE_LOADED_FILTER - 620] > 3.29);
+}
+
+static void readings_that_cannot_be_are_named(void)
+{
+    const vtx_job job = healthy_job(VTX_AIR_IDEAL);
+    vtx_service_readings readings;
+    vtx_diagnosis d;
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_NOTHING, 0, &readings));
+    readings.value[VTX_READ_COLD_FLOW - 600] = 1.2 * readings.value[VTX_READ_INLET_FLOW - 600];
+    EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+    EXPECT(d.contradiction == VTX_CONTRADICTION_FLOWS && d.wrong_reading == VTX_READ_COLD_FLOW);
+    EXPECT(d.advisories & VTX_ADVISORY_IMPOSSIBLE_READINGS);
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_NOTHING, 0, &readings));
+    readings.value[VTX_READ_HOT_TEMPERATURE - 600] = readings.value[VTX_READ_INLET_TEMPERATURE - 600] - 10;
+    EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+    EXPECT(d.contradiction == VTX_CONTRADICTION_BOTH_COLDER && d.wrong_reading == VTX_READ_HOT_TEMPERATURE);
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_NOTHING, 0, &readings));
+    readings.value[VTX_READ_COLD_TEMPERATURE - 600] = 150;
+    EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+    EXPECT(d.contradiction == VTX_CONTRADICTION_ENTROPY && d.wrong_reading == VTX_READ_COLD_TEMPERATURE);
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_NOTHING, 0, &readings));
+    readings.value[VTX_READ_COLD_FLOW - 600] *= 0.6;
+    EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+    EXPECT(d.contradiction == VTX_CONTRADICTION_COLD_FRACTION && d.wrong_reading == VTX_READ_COLD_FLOW);
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_NOTHING, 0, &readings));
+    EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+    EXPECT(d.contradiction == VTX_CONTRADICTION_NONE && d.wrong_reading == -1);
+}
+
+static void what_cannot_be_diagnosed_is_refused(void)
+{
+    vtx_job job = healthy_job(VTX_AIR_IDEAL);
+    vtx_service_readings readings;
+    vtx_diagnosis d;
+    EXPECT_OK(vtx_service_readings_init(&readings));
+    EXPECT_STATUS(vtx_diagnose(&job, &readings, &d), VTX_BAD_ARGUMENT);
+    EXPECT(isnan(d.size[0]) && d.order[0] == -1 && d.advisories == -1);
+    EXPECT_STATUS(vtx_predict_readings(&job, VTX_CAUSE_WORN_NOZZLE, -0.5, &readings), VTX_OUT_OF_RANGE);
+    job.elements = 0;
+    EXPECT_STATUS(vtx_predict_readings(&job, VTX_CAUSE_LOADED_FILTER, 1, &readings), VTX_OUT_OF_RANGE);
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_WORN_NOZZLE, 0.2, &readings));
+    EXPECT_OK(vtx_diagnose(&job, &readings, &d));
+    EXPECT(isnan(d.size[VTX_CAUSE_LOADED_FILTER - 620]) && d.order[12] == VTX_CAUSE_LOADED_FILTER);
+}
+
+static const struct test_case tests[] = {
+    { "each cause alone is recovered in size", each_cause_alone_is_recovered_in_size },
+    { "a healthy cooler is called healthy", a_healthy_cooler_is_called_healthy },
+    { "causes that gauges cannot tell apart are a pair", causes_that_gauges_cannot_tell_apart_are_a_pair },
+    { "the next reading tells a low supply from a loaded filter", the_next_reading_tells_a_low_supply_from_a_loaded_filter },
+    { "readings that cannot be are named", readings_that_cannot_be_are_named },
+    { "what cannot be diagnosed is refused", what_cannot_be_diagnosed_is_refused },
+};
+TEST_SUITE(diagnosis, tests);
