@@ -133,9 +133,9 @@ VTX_API vtx_status vtx_grinding_removal(double depth, double width, double table
  * advisory  EXTRAPOLATED for a hardness outside the material's table, or a chip outside 0.1 to 1 mm
  * accuracy  a factor of 1.25 for tool wear is contained in high; ranges of the motor are class-room ranges over all grades
  * source    low and typical: Groover, table of unit power at 0.25 mm with a sharp tool: carbon steel 150-300 HB, alloy steel 200-400
- *           HB, cast iron 125-250 HB, aluminium 50-150 HB, stainless, brass, magnesium. Motor, and titanium, nickel and plastics throughout:
- *           Kalpakjian and Schmid, from memory (titanium read in a problem text; editions differ). Grinding: Kalpakjian and Schmid, table
- *           of grinding energies. Thickness factor (0.25 mm over thickness)^0.2 to ^0.3 from memory
+ *           HB, cast iron 125-250 HB, aluminium 50-150 HB, stainless, brass, magnesium. Motor, and titanium, nickel and plastics
+ *           throughout: Kalpakjian and Schmid, from memory (titanium read in a problem text; editions differ). Grinding: Kalpakjian
+ *           and Schmid, table of grinding energies. Thickness factor (0.25 mm over thickness)^0.2 to ^0.3 from memory
  * note      titanium, nickel and plastics: the range is at the motor, typical is its geometric mean
  */
 VTX_API vtx_status vtx_specific_cutting_energy(int32_t process, int32_t material, double hardness, double chip_thickness,
@@ -245,7 +245,7 @@ VTX_API vtx_status vtx_cutting_heat_flows(const vtx_heat_partition *partition, d
  * rise             out  K
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
- * accuracy  an order of magnitude for ranking cuts: 30 % against measured means at best
+ * accuracy  for ranking cuts; not compared with measurements here
  * source    Cook 1973: 0.4 u/(density c) (thermal number)^(1/3), from memory
  * note      a jet lowers the tool's base, not this rise
  */

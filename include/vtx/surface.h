@@ -91,7 +91,7 @@ VTX_API vtx_status vtx_judge_surface(const vtx_room *room, double surface_temper
  *           hour only: frost grows slower as its own surface warms
  * source    Chilton and Colburn: h_m = h/(density cp Le^(2/3)) with the film's air; diffusivity of vapour as in Cengel, example 14.10;
  *           vapour densities both at the film temperature, so that water begins to collect at the dew point itself; latent heat by
- *           Clausius and Clapeyron on the curves of water.h (0.1 % to 30 degC); densities of frost 100 to 400 kg/m3 from memory
+ *           Clausius and Clapeyron on the curves of water.h (0.2 % to 30 degC); densities of frost 100 to 400 kg/m3 from memory
  */
 VTX_API vtx_status vtx_deposition_rate(const vtx_room *room, double surface_temperature, double convective_coefficient,
                                        vtx_deposition *deposition);
@@ -164,7 +164,7 @@ VTX_API vtx_status vtx_wet_surface_flux(double convective_coefficient, double ra
  * drop                     out  K          negative when it is warmed by condensation
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
- * accuracy  0.3 K for room air
+ * accuracy  within 0.4 K of the wet bulb of moist_air.h, 10 to 40 degC, 20 to 80 %
  * source    Cengel, Heat and Mass Transfer, example 14.12
  */
 VTX_API vtx_status vtx_evaporation_drop(double pressure, double surface_vapour_pressure, double air_vapour_pressure, double latent,

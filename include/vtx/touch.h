@@ -80,7 +80,8 @@ VTX_API vtx_status vtx_burn_threshold(int32_t contact_class, double contact_time
  * touch                out                      as described at vtx_touch
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
- * advisory  TOUCH_COLD when pain, numbness or frostbite is crossed, TOUCH_HOT when burns may begin, FIELD_UNAVAILABLE when skin_limit is NaN
+ * advisory  TOUCH_COLD when pain, numbness or frostbite is crossed, TOUCH_HOT when burns may begin, FIELD_UNAVAILABLE when skin_limit
+ *           is NaN
  * accuracy  cold: the safe side, real skin is warmer at first (contact resistance, blood): on aluminium it cools over more than 20 s.
  *           Screening value, not the standard's curve
  * source    contact temperature of thick bodies; criteria 15, 7 and 0 degC: Geng et al., Ann. Occup. Hyg. 50 (2006) 851, abstract, which

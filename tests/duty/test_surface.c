@@ -131,6 +131,28 @@ static void the_rate_is_near_the_worked_example(void)
     EXPECT(d.growth_low * 3600 > 0.8e-3 && d.growth_high * 3600 < 4.2e-3);
 }
 
+/* With the wet bulb's own saturation pressure the drop must lead back to the wet bulb. */
+static void a_wetted_surface_is_near_the_wet_bulb(void)
+{
+    for (double temperature = 283.15; temperature < 314; temperature += 10)
+        for (double humidity = 0.2; humidity < 0.9; humidity += 0.3) {
+            double wet_bulb, saturated, at_air, drop;
+            EXPECT_OK(vtx_moist_air_humidity(VTX_AIR_REAL, 101325, temperature, VTX_RELATIVE_HUMIDITY, humidity, VTX_WET_BULB, &wet_bulb));
+            EXPECT_OK(vtx_water_saturation_pressure(temperature, &at_air));
+            double low = 250, high = temperature;
+            for (int i = 0; i < 50; i++) {
+                const double middle = 0.5 * (low + high);
+                EXPECT_OK(vtx_water_saturation_pressure(middle, &saturated));
+                EXPECT_OK(vtx_evaporation_drop(101325, saturated, humidity * at_air, 2.501e6 - 2361 * (middle - 273.15), 1007, 0.87, &drop));
+                if (temperature - drop > middle)
+                    low = middle;
+                else
+                    high = middle;
+            }
+            EXPECT_WITHIN(low, wet_bulb, 0.4);
+        }
+}
+
 static void odd_rooms_are_refused(void)
 {
     vtx_room room = sample_room();
@@ -160,6 +182,7 @@ static const struct test_case tests[] = {
     { "below freezing the frost point decides", below_freezing_the_frost_point_decides },
     { "deposit starts at the limit and grows with cold", deposit_starts_at_the_limit_and_grows_with_cold },
     { "the rate is near the worked example", the_rate_is_near_the_worked_example },
+    { "a wetted surface is near the wet bulb", a_wetted_surface_is_near_the_wet_bulb },
     { "odd rooms are refused", odd_rooms_are_refused },
 };
 TEST_SUITE(surface, tests);

@@ -185,6 +185,49 @@ static void a_patch_joins_its_two_limits(void)
     }
 }
 
+/* Modified Bessel function of the second kind, order 0, by its integral. */
+static double bessel_k0(double x)
+{
+    enum { POINTS = 300 };
+    const double end = acosh(1 + 40 / x), step = end / POINTS;
+    double sum = 0.5 * (exp(-x) + exp(-x * cosh(end)));
+    for (int i = 1; i < POINTS; i++)
+        sum += exp(-x * cosh(step * i));
+    return step * sum;
+}
+
+/* Integral of exp(side s) K0(s) from 0 to w, in the square root of s. */
+static double band_integral(double w, int side)
+{
+    enum { POINTS = 150 };
+    const double step = sqrt(w) / POINTS;
+    double sum = 0;
+    for (int i = 0; i < POINTS; i++) {
+        const double r = step * (i + 0.5);
+        sum += 2 * r * step * exp(side * r * r) * bessel_k0(r * r);
+    }
+    return sum;
+}
+
+/* Jaeger's band in two dimensions, speed times length over diffusivity 20: the accuracy stated. */
+static void a_fast_band_is_as_good_as_stated(void)
+{
+    enum { PLACES = 12 };
+    /* conductivity 1, speed and diffusivity such that rises come in units of flux times diffusivity over speed */
+    const double length = 0.02, diffusivity = 1e-3, speed = 1, half = 10;
+    double mean, largest, sum = 0, top = 0;
+    EXPECT_OK(vtx_moving_band_rise(1, 1, diffusivity, speed, length, &mean, &largest));
+    for (int i = 0; i < PLACES; i++) {
+        const double u = half * (i + 0.5) / PLACES;
+        sum += (band_integral(u, 1) + band_integral(half - u, -1)) / PLACES;
+    }
+    for (double u = 0.9 * half; u < half; u += 0.02 * half)
+        top = fmax(top, band_integral(u, 1) + band_integral(half - u, -1));
+    const double unit = 2 / pi_value * diffusivity / speed;
+    EXPECT(mean / (unit * sum) > 0.97 && mean / (unit * sum) < 0.98);
+    EXPECT(largest / (unit * top) > 1.03 && largest / (unit * top) < 1.045);
+}
+
 static void slow_bands_are_refused(void)
 {
     double mean, largest;
@@ -215,6 +258,7 @@ static const struct test_case tests[] = {
     { "more air never warms a loaded tool", more_air_never_warms_a_loaded_tool },
     { "an impossible tool temperature names the limit", an_impossible_tool_temperature_names_the_limit },
     { "a patch joins its two limits", a_patch_joins_its_two_limits },
+    { "a fast band is as good as stated", a_fast_band_is_as_good_as_stated },
     { "slow bands are refused", slow_bands_are_refused },
     { "a tool that was not filled in is refused", a_tool_that_was_not_filled_in_is_refused },
 };
