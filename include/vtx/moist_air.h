@@ -80,8 +80,7 @@ typedef struct vtx_moist_air {
  *                        point 233.15 K up to the temperature, frost point to 273.16 K, wet bulb up to the temperature
  * state        out  -    result
  *
- * status    OK, BAD_ARGUMENT (also vapour beyond saturation over liquid, a wet bulb below that of dry air), OUT_OF_RANGE,
- *           NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT (also vapour beyond saturation over liquid, a wet bulb below that of dry air), OUT_OF_RANGE
  * advisory  those of the field advisories
  * accuracy  REAL, of ASHRAE RP-1485 to 10 bar: volume 2e-6, enthalpy 3 J/kg. Of IAPWS G8-10 from 0.1 to 1.5 MPa, -60 to 80 degC:
  *           volume 1e-4, enthalpy 18 J/kg, heat capacity 1.5e-3, sound speed 1.8e-4 to 60 degC; saturated at 80 degC and 0.1 MPa
@@ -105,8 +104,7 @@ VTX_API vtx_status vtx_moist_air_at(int32_t model, double pressure, double tempe
  * wanted       in   -    vtx_moist_property, the measure wanted (10 to 17)
  * result       out  SI   its value
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the wanted measure has no meaning, as a frost point above 273.16 K),
- *           NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the wanted measure has no meaning, as a frost point above 273.16 K)
  * accuracy  as vtx_moist_air_at
  * source    as vtx_moist_air_at
  */
@@ -120,8 +118,9 @@ VTX_API vtx_status vtx_moist_air_humidity(int32_t model, double pressure, double
  * humidity_ratio  in   kg/kg  0..10, vapour per dry air; 0 has no dew point: OUT_OF_RANGE
  * temperature     out  K      233.15..473.15, supercooled liquid below 273.16
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the dew point lies outside its range), NOT_CONVERGED
- * accuracy  REAL 5e-5 K of ASHRAE RP-1485 from 1 to 10 bar, 3e-4 K at 20 bar; back to the humidity ratio within 1e-12 K
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the dew point lies outside its range)
+ * accuracy  REAL, of ASHRAE RP-1485: 1.3e-4 K to 10 bar and 80 degC, 1e-3 K at 20 bar; within 12 K of 273.16 K up to 0.01 K lower at
+ *           8 bar (see vtx_saturation_humidity_ratio); back to the humidity ratio within 1e-12 K
  * source    IAPWS R7-97(2012) saturation; REAL: virial equation of state of RP-1485 (Herrmann, Kretzschmar, Gatley 2009)
  */
 VTX_API vtx_status vtx_dew_point(int32_t model, double pressure, double humidity_ratio, double *temperature);
@@ -133,8 +132,8 @@ VTX_API vtx_status vtx_dew_point(int32_t model, double pressure, double humidity
  * humidity_ratio  in   kg/kg  0..10, vapour per dry air; 0 has no frost point: OUT_OF_RANGE
  * temperature     out  K      100..273.16
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where there is a dew point above 273.16 K instead), NOT_CONVERGED
- * accuracy  REAL 1e-4 K of ASHRAE RP-1485 from 1 to 10 bar, 1e-3 K at 20 bar; back to the humidity ratio within 1e-12 K
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where there is a dew point above 273.16 K instead)
+ * accuracy  REAL, of ASHRAE RP-1485: 1e-4 K to 10 bar, 1e-3 K at 20 bar; back to the humidity ratio within 1e-12 K
  * source    IAPWS R14-08(2011) sublimation; REAL: virial equation of state of RP-1485 (Herrmann, Kretzschmar, Gatley 2009)
  */
 VTX_API vtx_status vtx_frost_point(int32_t model, double pressure, double humidity_ratio, double *temperature);
@@ -147,7 +146,7 @@ VTX_API vtx_status vtx_frost_point(int32_t model, double pressure, double humidi
  * humidity_ratio  out  kg/kg  vapour per dry air
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also at and above the boiling point, where air holds any amount of vapour)
- * accuracy  REAL 5e-6 of ASHRAE RP-1485 to 10 bar and 80 degC, 8e-5 at 20 bar; from 273.16 to 285 K up to 7.5e-4 high at 8 bar so
+ * accuracy  REAL, of ASHRAE RP-1485: 1.1e-5 to 10 bar and 80 degC, 8e-5 at 20 bar; from 273.16 to 285 K up to 7.5e-4 high at 8 bar so
  *           that liquid and ice meet at 273.16 K under every pressure; IDEAL 0.4 to 0.7 % low at 1 atm, 2 to 5 % at 8 bar
  * source    as vtx_dew_point and vtx_frost_point; IDEAL: ASHRAE Handbook Fundamentals 2017, chapter 1, equation 20
  */
@@ -188,7 +187,7 @@ VTX_API vtx_status vtx_frost_point_at_pressure_batch(size_t n, int32_t model, co
  * new_pressure   in   Pa  1e3..5e6
  * new_dew_point  out  K   233.15..473.15
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the new dew point lies below 233.15 K), NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the new dew point lies below 233.15 K)
  * accuracy  there and back within 1e-11 K; REAL as vtx_dew_point
  * note      a dryer's "pressure dew point" below 0 degC is a frost point by trade usage
  * source    as vtx_dew_point
@@ -203,7 +202,7 @@ VTX_API vtx_status vtx_dew_point_at_pressure(int32_t model, double pressure, dou
  * new_pressure     in   Pa  1e3..5e6
  * new_frost_point  out  K   100..273.16
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the new frost point would lie above 273.16 K), NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the new frost point would lie above 273.16 K)
  * accuracy  there and back within 1e-11 K; REAL as vtx_frost_point
  * source    as vtx_frost_point
  */
