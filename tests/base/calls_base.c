@@ -1,6 +1,8 @@
 /* Every numeric call of the base layer in one shape. Written by build-aux/generate. */
 #include <vtx/units.h>
 
+#include <math.h>
+
 #include "../harness/calls.h"
 
 static vtx_status absolute_pressure_call(const struct call_values *v)
@@ -29,12 +31,12 @@ static vtx_status gauge_pressure_columns(size_t n, const struct call_values *v, 
 
 const struct call_description calls_base[] = {
     { "vtx_absolute_pressure", absolute_pressure_call, absolute_pressure_columns, 3,
-      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 10000, 200000 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_gauge_pressure", gauge_pressure_call, gauge_pressure_columns, 3,
-      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 10000, 200000 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
 };
 

@@ -6,6 +6,8 @@
 #include <vtx/sizing.h>
 #include <vtx/uncertainty.h>
 
+#include <math.h>
+
 #include "../harness/calls.h"
 
 static vtx_status compare_plain_air_call(const struct call_values *v)
@@ -192,9 +194,9 @@ const struct call_description calls_cooler[] = {
         { CALL_RECORD, sizeof(vtx_liquid), "vtx_liquid", NULL, 0 },
         { CALL_OUT, sizeof(vtx_comparison), "vtx_comparison", "ddddddddddddii", 0 } } },
     { "vtx_site_at_altitude", site_at_altitude_call, site_at_altitude_columns, 4,
-      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, -2000, 11000 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 200, 350 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 1 },
         { CALL_OUT, sizeof(vtx_site), "vtx_site", "ddddddd", 0 } } },
     { "vtx_supply_humidity_ratio", supply_humidity_ratio_call, supply_humidity_ratio_columns, 3,
       { { CALL_RECORD, sizeof(vtx_supply), "vtx_supply", NULL, 0 },
@@ -211,12 +213,12 @@ const struct call_description calls_cooler[] = {
         { CALL_RECORD, sizeof(vtx_supply), "vtx_supply", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_site), "vtx_site", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_cooler_setting), "vtx_cooler_setting", NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 150, 500 },
         { CALL_OUT, sizeof(vtx_operating_point), "vtx_operating_point", "ddddddddddddddddddddddddddddddddddddii", 0 } } },
     { "vtx_predict_readings", predict_readings_call, predict_readings_columns, 4,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },
         { CALL_OUT, sizeof(vtx_service_readings), "vtx_service_readings", "dddddddddddddddddddd", 0 } } },
     { "vtx_diagnose", diagnose_call, diagnose_columns, 3,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
@@ -243,13 +245,13 @@ const struct call_description calls_cooler[] = {
         { CALL_OUT, sizeof(vtx_sizing), "vtx_sizing", "ddddaaibii", 0 } } },
     { "vtx_job_cold_fraction", job_cold_fraction_call, job_cold_fraction_columns, 4,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 50, 500 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_sizing), "vtx_sizing", "ddddaaibii", 0 } } },
     { "vtx_job_supply_pressure", job_supply_pressure_call, job_supply_pressure_columns, 4,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
-        { CALL_NUMBER, sizeof(double), NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, -1e6, 1e6 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },
         { CALL_OUT, sizeof(vtx_sizing), "vtx_sizing", "ddddaaibii", 0 } } },
     { "vtx_job_uncertainty", job_uncertainty_call, job_uncertainty_columns, 4,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },

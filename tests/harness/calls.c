@@ -97,6 +97,25 @@ static void misuse_numbers(struct sample *s)
     }
 }
 
+/* Just outside the range that the header documents: by 1e-5, because some ends are printed rounded. */
+static void misuse_ranges(struct sample *s)
+{
+    int n = 0;
+    for (int a = 0; a < current->arguments; a++) {
+        const struct call_argument *x = &current->argument[a];
+        if (x->kind != CALL_NUMBER)
+            continue;
+        const double good = s->values.number[n];
+        const double outside[] = { x->low - 1e-5 * fmax(fabs(x->low), 1e-3), x->high + 1e-5 * fmax(fabs(x->high), 1e-3) };
+        for (int k = 0; k < 2; k++) {
+            s->values.number[n] = outside[k];
+            if (!isnan(outside[k]))
+                must(call(s, a, outside[k]) != 0, "a value outside the documented range must not be OK", a, outside[k]);
+        }
+        s->values.number[n++] = good;
+    }
+}
+
 static void misuse_selectors(struct sample *s)
 {
     static const int32_t never[] = { 0, -1, 29999, INT32_MAX, INT32_MIN };
@@ -329,6 +348,7 @@ void check_calls(const struct call_description *calls, size_t count, const char 
             must(call(&s, 0, 0) == 0, "sample does not answer OK", 0, 0);
             doing = "misuse";
             misuse_numbers(&s);
+            misuse_ranges(&s);
             misuse_selectors(&s);
             misuse_pointers(&s);
             misuse_fields(&s);

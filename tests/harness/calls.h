@@ -30,6 +30,7 @@ struct call_argument {
     const char *type;   /* of records and outputs */
     const char *layout; /* of outputs: d double, a attainable double, i int32_t, b attainable int32_t */
     int optional;
+    double low, high; /* documented range of a number, NaN where an end is none */
 };
 
 struct call_description {
