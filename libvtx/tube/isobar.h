@@ -36,12 +36,14 @@ static inline double tangent_step(double pressure, double temperature)
     return temperature > 1.8 * moist_temperature_min(VTX_AIR_REAL, pressure) ? 5e-3 : 5e-4;
 }
 
-/* Temperature of an enthalpy by the cubic through two states. */
+/* Temperature of an enthalpy by the cubic through two states, straight on beyond them, where heat leaks may lead. */
 static inline double between_knots(const struct knot *a, const struct knot *b, double enthalpy)
 {
     const double width = b->enthalpy - a->enthalpy;
-    if (fabs(width) < 1) /* J/kg */
+    if (fabs(width) < 1 /* J/kg */ || enthalpy < a->enthalpy)
         return a->temperature + (enthalpy - a->enthalpy) / a->heat_capacity;
+    if (enthalpy > b->enthalpy)
+        return b->temperature + (enthalpy - b->enthalpy) / b->heat_capacity;
     const double t = (enthalpy - a->enthalpy) / width, u = 1 - t;
     return a->temperature * u * u * (1 + 2 * t) + b->temperature * t * t * (1 + 2 * u) +
            width * t * u * (u / a->heat_capacity - t / b->heat_capacity);

@@ -30,8 +30,8 @@ static double rough_saturation_temperature(double x, double pressure)
 /* Half of Raoult's fraction is below saturation: what has less vapour needs no closer look. */
 static int is_far_from_saturation(const struct separation *s, const struct outlet *o, double temperature)
 {
-    const double x = s->water_fraction;
-    return x == 0 || (temperature > 0 && 2 * x * o->pressure <= pure_saturation_pressure(temperature, stable_phase(temperature)));
+    const double x = s->water_fraction, t = within(temperature, MOIST_TEMPERATURE_MIN, MOIST_TEMPERATURE_MAX);
+    return x == 0 || 2 * x * o->pressure <= pure_saturation_pressure(t, stable_phase(t));
 }
 
 static void keep_gas(const struct separation *s, double pressure, const struct knot *k, struct moist_mixture *m)
@@ -70,10 +70,11 @@ static double warmed_by_condensing(const struct separation *s, double saturated,
     return larger(warmed_over(s, saturated, gas, PHASE_LIQUID), triple_temperature);
 }
 
-/* guess: of the temperature if all water were vapour. Close to saturation the equilibrium decides. */
-static vtx_status find_stream(const struct separation *s, struct outlet *o, double enthalpy, double guess, struct moist_mixture *m)
+/* start: a guess of the temperature if all water were vapour. Close to saturation the equilibrium decides. */
+static vtx_status find_stream(const struct separation *s, struct outlet *o, double enthalpy, double start, struct moist_mixture *m)
 {
     const double doubt = 0.5, near_end = 5; /* K, of guess and saturation; of the media layer's range */
+    const double guess = larger(start, MOIST_TEMPERATURE_MIN);
     struct knot k;
     if (!is_dry(s) || !is_far_from_saturation(s, o, guess - doubt)) {
         if (o->saturation_temperature == 0)
