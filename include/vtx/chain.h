@@ -71,6 +71,7 @@ typedef struct vtx_chain_state {
  * advisory  CHOKED, REVERSED_FLOW, FIELD_UNAVAILABLE
  * accuracy  1e-12 relative to a direct solution, times inlet pressure over pressure difference where that is larger; parts
  *           follow their laws within a few per cent
+ * source    the laws of the elements in series; mass and stagnation temperature go on from joint to joint
  * note      regulators and check valves do not let flow back: 0 then, and between pressures that leave them closed
  */
 VTX_API vtx_status vtx_chain_mass_flow(const vtx_chain_element *elements, size_t count, double inlet_pressure, double inlet_temperature,
@@ -86,9 +87,11 @@ VTX_API vtx_status vtx_chain_mass_flow(const vtx_chain_element *elements, size_t
  * state              out  -
  * joints             out  -     count + 1 of them; may be null
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also an end below 1e3 Pa), NOT_CONVERGED, NO_SOLUTION (more than passes; the most stands in attainable_mass_flow)
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also an end below 1e3 Pa), NOT_CONVERGED, NO_SOLUTION (more than passes; the most
+ *           stands in attainable_mass_flow)
  * advisory  CHOKED, FIELD_UNAVAILABLE
  * accuracy  rounding of the elements' laws
+ * source    the laws of the elements in series; mass and stagnation temperature go on from joint to joint
  */
 VTX_API vtx_status vtx_chain_outlet_pressure(const vtx_chain_element *elements, size_t count, double mass_flow, double inlet_pressure,
                                              double inlet_temperature, vtx_chain_state *state, vtx_chain_joint *joints);
@@ -103,9 +106,11 @@ VTX_API vtx_status vtx_chain_outlet_pressure(const vtx_chain_element *elements, 
  * state              out  -     the answer is its inlet_pressure
  * joints             out  -     count + 1 of them; may be null
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NOT_CONVERGED, NO_SOLUTION (not even 1e8 Pa would do, as when a regulator is set too low; the most it passes stands in attainable_mass_flow)
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NOT_CONVERGED, NO_SOLUTION (not even 1e8 Pa would do, as when a regulator is set too
+ *           low; the most it passes stands in attainable_mass_flow)
  * advisory  CHOKED, FIELD_UNAVAILABLE
  * accuracy  1e-12 relative, exact inverse of vtx_chain_mass_flow
+ * source    the laws of the elements in series; mass and stagnation temperature go on from joint to joint
  */
 VTX_API vtx_status vtx_chain_inlet_pressure(const vtx_chain_element *elements, size_t count, double mass_flow, double inlet_temperature,
                                             double outlet_pressure, vtx_chain_state *state, vtx_chain_joint *joints);
@@ -118,12 +123,13 @@ VTX_API vtx_status vtx_chain_inlet_pressure(const vtx_chain_element *elements, s
  * inlet_pressure     in   Pa    1e3..1e8   stagnation
  * inlet_temperature  in   K     150..1000
  * outlet_pressure    in   Pa    1e3..inlet behind the consumer
- * state              out  -     of the supply alone: its end is the consumer's inlet; choked_element is count when only the consumer chokes
+ * state              out  -     of the supply alone, which ends at the consumer; choked_element is count when only that chokes
  * joints             out  -     count + 1 of them; may be null
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NOT_CONVERGED
  * advisory  CHOKED, STARVED (the supply takes more than a tenth of the pressure: common practice, no source), FIELD_UNAVAILABLE
  * accuracy  as vtx_chain_mass_flow
+ * source    the laws of the elements in series; mass and stagnation temperature go on from joint to joint
  */
 VTX_API vtx_status vtx_chain_feed(const vtx_chain_element *elements, size_t count, const vtx_chain_element *consumer, double inlet_pressure,
                                   double inlet_temperature, double outlet_pressure, vtx_chain_state *state, vtx_chain_joint *joints);
@@ -141,6 +147,7 @@ VTX_API vtx_status vtx_chain_feed(const vtx_chain_element *elements, size_t coun
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (the least bore is enough), NOT_CONVERGED, NO_SOLUTION (no bore of this line is enough)
  * accuracy  1e-12 relative
+ * source    the laws of the elements in series; mass and stagnation temperature go on from joint to joint
  */
 VTX_API vtx_status vtx_chain_line_diameter(const vtx_chain_element *elements, size_t count, size_t line, double mass_flow, double inlet_pressure,
                                            double inlet_temperature, double wanted_pressure, double *diameter);

@@ -100,7 +100,8 @@ VTX_API vtx_status vtx_chain_conductance(double conductance, double critical_rat
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
  * accuracy  a factor of 1.5; take conductance and critical ratio from a data sheet where there is one
- * source    common practice, no source: half the nominal area effective, critical ratio 0.3; within the 3 to 6 dm3/(s bar) of 1/4 in bodies
+ * source    common practice, no source: half the nominal area effective, critical ratio 0.3; within the 3 to 6 dm3/(s bar) of 1/4
+ *           in bodies
  * caution   a coupling under pressure throws its plug: vent first, or use one that vents itself
  */
 VTX_API vtx_status vtx_chain_coupling(double nominal_diameter, vtx_chain_element *element);
@@ -140,7 +141,8 @@ VTX_API vtx_status vtx_chain_valve(double flow_coefficient, double pressure_rati
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
  * accuracy  the rated point exactly; a clogged element loses several times as much (common practice: change at 0.35 to 0.7 bar)
- * source    pressure loss = (laminar_loss flow + turbulent_loss flow^2)/inlet density, as vtx_filter_drop; the share is common practice, no source
+ * source    pressure loss = (laminar_loss flow + turbulent_loss flow^2)/inlet density, as vtx_filter_drop; the share is common
+ *           practice, no source
  * note      a filter that would take more than half of its inlet pressure counts as choked there
  */
 VTX_API vtx_status vtx_chain_filter(double pressure_loss, double mass_flow, double inlet_pressure, double temperature, double laminar_share,

@@ -31,7 +31,8 @@ VTX_API vtx_status vtx_fanno_length(double gamma, double mach, double *length);
  * branch  in   -  of vtx_mach_branch
  * mach    out  -  1e-4..50
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (mach), NO_SOLUTION (supersonic: no Mach number has so much friction ahead; 0.8215 at gamma 1.4)
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (mach), NO_SOLUTION (supersonic: no Mach number has so much friction ahead; 0.8215 at
+ *           gamma 1.4)
  * accuracy  4e-15 relative; not iterated to a tolerance, two steps at most
  * source    as vtx_fanno_length; y - 1 - ln y = 2 gamma/(gamma+1) f L/D with y = (choking velocity/velocity)^2
  */

@@ -49,9 +49,12 @@ VTX_API vtx_status vtx_reynolds_number(double mass_flow, double diameter, double
  * relative_roughness  in   -  0..0.1        height of the roughness over the bore
  * factor              out  -  64/reynolds in laminar flow; four times Fanning's
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also at rest, where the factor has no finite value; the lines use factor times Reynolds number, which has)
- * accuracy  rounding; Churchill is above Colebrook by 0.4 % (1e4, smooth), 0.8 % (1e5, 1e-3), 3 % (4000, 0.01); pipes follow either within 5 %
- * source    Churchill 1977, Chem. Eng. 84(24), 91; Colebrook 1939, J. ICE 11, 133, with 2.51 and 3.7; Haaland 1983, J. Fluids Eng. 105, 89; from memory
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also at rest, where the factor has no finite value; the lines use factor times
+ *           Reynolds number, which has)
+ * accuracy  rounding; Churchill is above Colebrook by 0.4 % (1e4, smooth), 0.8 % (1e5, 1e-3), 3 % (4000, 0.01); pipes follow
+ *           either within 5 %
+ * source    Churchill 1977, Chem. Eng. 84(24), 91; Colebrook 1939, J. ICE 11, 133, with 2.51 and 3.7; Haaland 1983, J. Fluids Eng.
+ *           105, 89; from memory
  */
 VTX_API vtx_status vtx_darcy_friction_factor(int32_t law, double reynolds, double relative_roughness, double *factor);
 

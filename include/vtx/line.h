@@ -85,7 +85,7 @@ VTX_API vtx_status vtx_line_init(vtx_line *line);
  *
  * status    OK, BAD_ARGUMENT (also an outlet above the inlet), OUT_OF_RANGE, NOT_CONVERGED
  * advisory  CHOKED, FIELD_UNAVAILABLE
- * accuracy  2e-15 relative times inlet pressure over pressure drop; the friction law is good for 5 %, half of that in the flow
+ * accuracy  1e-14 relative; the friction law is good for 5 %, half of that in the flow
  * source    adiabatic: Fanno, see fanno.h; isothermal: Crane TP-410, from memory, with the acceleration term
  * caution   a hose end under pressure whips when it comes loose
  */
@@ -102,7 +102,8 @@ VTX_API vtx_status vtx_line_mass_flow(const vtx_gas *gas, const vtx_line *line, 
  * outlet_pressure    out  Pa
  * state              out  -     may be null
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also an outlet below 1e3 Pa), NOT_CONVERGED, NO_SOLUTION (more than the choked flow, which stands in attainable_mass_flow)
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also an outlet below 1e3 Pa), NOT_CONVERGED, NO_SOLUTION (more than the choked flow,
+ *           which stands in attainable_mass_flow)
  * advisory  CHOKED, FIELD_UNAVAILABLE
  * accuracy  exact inverse of vtx_line_mass_flow, within 1e-10 of the flow
  * source    as vtx_line_mass_flow
@@ -139,7 +140,8 @@ VTX_API vtx_status vtx_line_inlet_pressure(const vtx_gas *gas, const vtx_line *l
  * diameter           out  m     1e-4..2; bore.h has the next standard size
  * state              out  -     may be null
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (bore below 1e-4 m or ten times the roughness), NOT_CONVERGED, NO_SOLUTION (not even 2 m, whose flow stands in attainable_mass_flow)
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (bore below 1e-4 m or ten times the roughness), NOT_CONVERGED, NO_SOLUTION (not even 2
+ *           m, whose flow stands in attainable_mass_flow)
  * advisory  CHOKED
  * accuracy  exact inverse of vtx_line_mass_flow, within 1e-10 of the flow
  * source    as vtx_line_mass_flow
@@ -158,7 +160,8 @@ VTX_API vtx_status vtx_line_diameter(const vtx_gas *gas, const vtx_line *line, d
  * length             out  m
  * state              out  -     may be null
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (length above 1e5 m), NOT_CONVERGED, NO_SOLUTION (not even without length, whose flow stands in attainable_mass_flow)
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (length above 1e5 m), NOT_CONVERGED, NO_SOLUTION (not even without length, whose flow
+ *           stands in attainable_mass_flow)
  * advisory  CHOKED
  * accuracy  exact inverse of vtx_line_mass_flow, within 1e-10 of the flow
  * source    as vtx_line_mass_flow

@@ -2,10 +2,8 @@
 #include "../base/root.h"
 #include "chain_kernel.h"
 
-#define CHAIN_TEMPERATURE_MIN 150.0
-
 /* An element with no more headroom than this is choked: what lies behind it decides its outlet. */
-#define CHOKED_HEADROOM 1e-10
+#define CHOKED_HEADROOM 1e-14
 
 /* A demand may be exactly what an earlier call found to be the most. */
 #define CAPACITY_ROUNDING 1e-12
@@ -25,7 +23,7 @@ static vtx_status check_chain(const vtx_chain_element *elements, size_t count)
 
 static vtx_status check_air(double pressure, double temperature)
 {
-    return worse(check_flow_pressure(pressure), check_positive(temperature, CHAIN_TEMPERATURE_MIN, FLOW_TEMPERATURE_MAX));
+    return worse(check_flow_pressure(pressure), check_chain_temperature(temperature));
 }
 
 static vtx_status fail(vtx_chain_state *state, vtx_chain_joint *joints, size_t count, vtx_status status)
@@ -155,8 +153,8 @@ struct goal {
 
 /* Stagnation pressure behind a choked element: what the rest needs, but never more than the element leaves when just choked.
  * What chokes next on the way, if anything, is noted in the goal. */
-static vtx_status pressure_behind(const struct chain *c, size_t position, const struct stream *s, const struct passage *p, struct goal *goal,
-                                  double *pressure)
+static vtx_status pressure_behind(const struct chain *c, size_t position, const struct stream *s, const struct passage *p,
+                                  struct goal *goal, double *pressure)
 {
     const double most = s->pressure - p->loss;
     const struct stream behind = chain_behind(c, position, s, p, most);
@@ -209,8 +207,8 @@ static vtx_status walk(const struct chain *c, const struct books *b, const struc
 
 /* Up to the first closed element the air stands at the inlet's pressure, behind the last at the outlet's; between two at the inlet
  * side's, regulated. Where none is closed the pressures are equal. */
-static void write_rest(const struct chain *c, const struct books *b, double inlet_pressure, double inlet_temperature, double outlet_pressure,
-                       double outlet_temperature)
+static void write_rest(const struct chain *c, const struct books *b, double inlet_pressure, double inlet_temperature,
+                       double outlet_pressure, double outlet_temperature)
 {
     struct stream s = { inlet_pressure, inlet_temperature, 0, 1 };
     size_t last = CHAIN_NONE;
@@ -253,7 +251,8 @@ static int is_closed_backwards(const struct chain *c)
 }
 
 /* Flow along c, which may be reversed, from a pressure to a lower one; *at_rest when there is none. */
-static vtx_status solve(const struct chain *c, const struct books *b, double pressure, double temperature, double end_pressure, int *at_rest)
+static vtx_status solve(const struct chain *c, const struct books *b, double pressure, double temperature, double end_pressure,
+                        int *at_rest)
 {
     const struct chain_demand demand = { .outlet_pressure = end_pressure, .open_end = ends_with_line(c) };
     struct goal goal = { end_pressure, 1, demand.open_end, CHAIN_NONE };
@@ -335,7 +334,8 @@ vtx_status vtx_chain_inlet_pressure(const vtx_chain_element *elements, size_t co
     const struct books b = { state, joints, 1 };
     struct goal goal = { outlet_pressure, 1, ends_with_line(&c), CHAIN_NONE };
     struct stream start = { outlet_pressure, inlet_temperature, mass_flow, 1 };
-    status = chain_start_pressure(&c, 0, &start, outlet_pressure, goal.open_end, outlet_pressure, FLOW_PRESSURE_MAX, &start.pressure, &goal.choked);
+    status = chain_start_pressure(&c, 0, &start, outlet_pressure, goal.open_end, outlet_pressure, FLOW_PRESSURE_MAX, &start.pressure,
+                                  &goal.choked);
     if (status == VTX_NO_SOLUTION)
         return refuse_inlet(&c, &b, inlet_temperature, outlet_pressure);
     if (status == VTX_OK)

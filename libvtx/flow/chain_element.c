@@ -7,7 +7,6 @@
 #define LENGTH_MAX 1e5
 #define MINOR_LOSS_MAX 1e4
 #define WAYS_MAX 1e4
-#define CHAIN_TEMPERATURE_MIN 150.0
 
 /* Common practice, no source: what of its nominal area a quick coupling opens, and its critical ratio. */
 static const double coupling_share = 0.5;
@@ -27,6 +26,11 @@ static vtx_status check_line_element(const vtx_chain_element *e)
     status = worse(status, worse(check_positive(e->diameter, BORE_MIN, BORE_MAX), check_amount(e->length, LENGTH_MAX)));
     status = worse(status, worse(check_amount(e->roughness, BORE_MAX), check_amount(e->minor_loss, MINOR_LOSS_MAX)));
     return status == VTX_OK && e->roughness > RELATIVE_ROUGHNESS_MAX * e->diameter ? VTX_OUT_OF_RANGE : status;
+}
+
+static vtx_status check_valve(const vtx_chain_element *e)
+{
+    return worse(check_positive(e->flow_coefficient, 1e-6, 1e5), check_positive(e->pressure_ratio_factor, 0.1, 1));
 }
 
 static vtx_status check_filter(const vtx_chain_element *e)
@@ -50,7 +54,7 @@ vtx_status check_chain_element(const vtx_chain_element *e)
     case VTX_CHAIN_CONDUCTANCE:
     case VTX_CHAIN_COUPLING: return worse(port, check_part(e));
     case VTX_CHAIN_ORIFICE: return worse(port, check_flow_area(e->effective_area));
-    case VTX_CHAIN_VALVE: return worse(port, worse(check_positive(e->flow_coefficient, 1e-6, 1e5), check_positive(e->pressure_ratio_factor, 0.1, 1)));
+    case VTX_CHAIN_VALVE: return worse(port, check_valve(e));
     case VTX_CHAIN_FILTER: return worse(port, check_filter(e));
     case VTX_CHAIN_REGULATOR: return worse(port, check_regulator(e));
     case VTX_CHAIN_MANIFOLD: return worse(port, check_range(e->ways, 1, WAYS_MAX));
@@ -124,7 +128,8 @@ vtx_status vtx_chain_coupling(double nominal_diameter, vtx_chain_element *elemen
     if (status != VTX_OK)
         return POISON_STRUCT(element, vtx_chain_element, kind, status);
     e.diameter = nominal_diameter;
-    e.conductance = coupling_share * bore_area(nominal_diameter) * orifice_choked_flux(&air, 1, conductance_temperature) / conductance_density;
+    e.conductance = coupling_share * bore_area(nominal_diameter) * orifice_choked_flux(&air, 1, conductance_temperature)
+        / conductance_density;
     e.critical_ratio = coupling_critical_ratio;
     return give(&e, status, element);
 }
@@ -151,7 +156,7 @@ vtx_status vtx_chain_filter(double pressure_loss, double mass_flow, double inlet
                             vtx_chain_element *element)
 {
     vtx_status status = worse(check_positive(pressure_loss, 1, 1e6), check_positive(mass_flow, 1e-9, MASS_FLOW_MAX));
-    status = worse(status, worse(check_flow_pressure(inlet_pressure), check_positive(temperature, CHAIN_TEMPERATURE_MIN, FLOW_TEMPERATURE_MAX)));
+    status = worse(status, worse(check_flow_pressure(inlet_pressure), check_chain_temperature(temperature)));
     status = worse(status, check_share(laminar_share));
     if (status == VTX_OK && pressure_loss > 0.5 * inlet_pressure)
         status = VTX_OUT_OF_RANGE;
@@ -182,10 +187,9 @@ vtx_status vtx_chain_regulator(double set_pressure, double rated_droop, double r
 
 vtx_status vtx_chain_manifold(double branches, double simultaneity, vtx_chain_element *element)
 {
-    vtx_status status = worse(check_range(branches, 1, WAYS_MAX), require(is_finite(simultaneity) && simultaneity > 0 && simultaneity <= 1));
+    vtx_status status = worse(check_range(branches, 1, WAYS_MAX), check_share(simultaneity));
     vtx_chain_element e = blank(VTX_CHAIN_MANIFOLD);
-    if (status == VTX_OUT_OF_RANGE && branches < 1)
-        status = VTX_BAD_ARGUMENT;
+    status = worse(status, require(!(branches < 1) && simultaneity > 0));
     if (status != VTX_OK)
         return POISON_STRUCT(element, vtx_chain_element, kind, status);
     e.ways = larger(branches * simultaneity, 1);

@@ -53,6 +53,8 @@ static double regular_loss(double pressure, double flow_share, double index)
     return pressure * REGULAR_SHARE * 2 * flow_share / (a + sqrt(square(a) + 4 * b * flow_share));
 }
 
+static double nearly(double pressure) { return pressure * (1 - REGULAR_SHARE); }
+
 static vtx_component component_of(const vtx_chain_element *e)
 {
     vtx_component c;
@@ -75,7 +77,7 @@ static struct passage pass_conductance(const vtx_chain_element *e, const struct 
     if (capacity > 0)
         loss += span_share(&component, s->mass_flow / capacity) * span;
     if (loss < REGULAR_SHARE * p && !(e->cracking_pressure > 0))
-        loss = regular_loss(p, s->mass_flow / (capacity * component_share(&component, p, p * (1 - REGULAR_SHARE), &sonic)), e->subsonic_index);
+        loss = regular_loss(p, s->mass_flow / (capacity * component_share(&component, p, nearly(p), &sonic)), e->subsonic_index);
     return simple_passage(s, capacity, loss, choked_share);
 }
 
@@ -86,7 +88,7 @@ static struct passage pass_orifice(const struct chain *c, const vtx_chain_elemen
     const double capacity = e->effective_area * orifice_choked_flux(&c->gas, p, s->temperature);
     double loss = p * pressure_loss(gamma, subsonic_drop(gamma, square(smaller(s->mass_flow / capacity, 1))));
     if (loss < REGULAR_SHARE * p)
-        loss = regular_loss(p, s->mass_flow / (e->effective_area * orifice_flux(&c->gas, p, s->temperature, p * (1 - REGULAR_SHARE), &sonic)), 0.5);
+        loss = regular_loss(p, s->mass_flow / (e->effective_area * orifice_flux(&c->gas, p, s->temperature, nearly(p), &sonic)), 0.5);
     return simple_passage(s, capacity, loss, critical_pressure_ratio(gamma));
 }
 
@@ -103,7 +105,7 @@ static struct passage pass_valve(const struct chain *c, const vtx_chain_element 
     const double capacity = scale * cubic(sqrt(most / law.x_choked));
     double loss = p * law.x_choked * square(cubic_root(smaller(s->mass_flow / scale, 1)));
     if (loss < REGULAR_SHARE * p)
-        loss = regular_loss(p, s->mass_flow / valve_mass_flow(&c->gas, &law, p, s->temperature, p * (1 - REGULAR_SHARE), &sonic), 0.5);
+        loss = regular_loss(p, s->mass_flow / valve_mass_flow(&c->gas, &law, p, s->temperature, nearly(p), &sonic), 0.5);
     return simple_passage(s, capacity, loss, 1 - most);
 }
 
@@ -141,7 +143,8 @@ static struct passage pass_regulator(const vtx_chain_element *e, const struct st
 
 static struct pipe pipe_of(const struct chain *c, const vtx_chain_element *e)
 {
-    struct pipe q = { .gamma = c->gas.heat_capacity_ratio, .specific_gas_constant = specific_gas_constant(&c->gas), .diameter = e->diameter };
+    struct pipe q = { .gamma = c->gas.heat_capacity_ratio, .specific_gas_constant = specific_gas_constant(&c->gas) };
+    q.diameter = e->diameter;
     q.area = bore_area(e->diameter);
     q.slenderness = e->length / e->diameter;
     q.minor_loss = e->minor_loss;
@@ -197,7 +200,8 @@ struct passage chain_pass(const struct chain *c, size_t position, const struct s
     }
 }
 
-struct stream chain_behind(const struct chain *c, size_t position, const struct stream *s, const struct passage *passage, double pressure)
+struct stream chain_behind(const struct chain *c, size_t position, const struct stream *s, const struct passage *passage,
+                           double pressure)
 {
     const vtx_chain_element *e = chain_element_at(c, position);
     struct stream behind = { larger(pressure, MARCH_PRESSURE_MIN), passage->temperature, s->mass_flow, s->paths };
@@ -341,7 +345,8 @@ static vtx_status search_flow(struct flow_search *f, double *x, size_t *choked)
     return status == VTX_OUT_OF_RANGE || status == VTX_NOT_CONVERGED ? search_below_capacity(f, *x, x, choked) : status;
 }
 
-vtx_status chain_flow(const struct chain *c, double pressure, double temperature, const struct chain_demand *demand, double *mass_flow, size_t *choked)
+vtx_status chain_flow(const struct chain *c, double pressure, double temperature, const struct chain_demand *demand, double *mass_flow,
+                      size_t *choked)
 {
     struct flow_search f = { .chain = c, .demand = demand, .pressure = pressure, .temperature = temperature };
     const struct chain_end rest = march_at(&f, 0); /* costs little: at rest most elements do nothing */

@@ -64,6 +64,9 @@ struct chain_demand {
 
 struct chain make_chain(const vtx_chain_element *elements, size_t count, double temperature);
 
+/* The viscosity of cold air is not covered. */
+static inline vtx_status check_chain_temperature(double temperature) { return check_positive(temperature, 150, FLOW_TEMPERATURE_MAX); }
+
 vtx_status check_chain_element(const vtx_chain_element *element);
 
 static inline size_t chain_length(const struct chain *c) { return c->count + (c->consumer != NULL); }
@@ -87,7 +90,8 @@ static inline int chain_is_one_way(const vtx_chain_element *e)
 struct passage chain_pass(const struct chain *c, size_t position, const struct stream *stream, int is_capacity);
 
 /* The stream behind an element that leaves this pressure. */
-struct stream chain_behind(const struct chain *c, size_t position, const struct stream *stream, const struct passage *passage, double pressure);
+struct stream chain_behind(const struct chain *c, size_t position, const struct stream *stream, const struct passage *passage,
+                           double pressure);
 
 /* From a position to the end. */
 struct chain_end chain_march(const struct chain *c, size_t position, const struct stream *start);

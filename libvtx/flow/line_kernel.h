@@ -133,7 +133,20 @@ static inline double pipe_choked_flow(const struct pipe *p, double pressure, dou
     return pipe_mass_flow_at(p, pressure, temperature, pipe_drop(p, 1 / (1 + log_excess_above(excess))));
 }
 
-/* The most that passes, and whether the search for it ended. */
+/* Relative, in mass flow or bore. */
+#define PIPE_TOLERANCE 1e-15
+
+/* The most that passes: OK, NOT_CONVERGED. */
 vtx_status pipe_capacity(const struct pipe *p, double pressure, double temperature, double *mass_flow);
+
+/* Mass flow between two pressures, and the most that passes: OK, NOT_CONVERGED. */
+vtx_status pipe_mass_flow(const struct pipe *p, double pressure, double temperature, double outlet_pressure, double *capacity,
+                          double *mass_flow);
+
+/* Inlet pressure that a flow needs. */
+double pipe_inlet_pressure(const struct pipe *p, double mass_flow, double temperature, double outlet_pressure);
+
+/* f L/D + sum K that takes up the pressure; negative when the flow does not even pass without. */
+double pipe_friction_between(const struct pipe *p, double mass_flow, double pressure, double temperature, double outlet_pressure);
 
 #endif

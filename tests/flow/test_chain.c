@@ -247,6 +247,8 @@ static const char *fault_of_joints(const struct random_chain *c, const vtx_chain
 {
     const double direction = s->mass_flow < 0 ? -1 : 1;
     double share = 0;
+    if (s->mass_flow * (c->inlet_pressure - c->outlet_pressure) < 0)
+        return "flow against the pressure";
     for (size_t k = 0; k <= c->count; k++) {
         const vtx_chain_joint *j = &joints[k];
         if (!(fabs(j->mass_flow * j->paths - s->mass_flow) <= 1e-12 * fabs(s->mass_flow)))
@@ -698,6 +700,42 @@ static void feeding_a_consumer_is_one_more_element(void)
     }
 }
 
+/* What a room above this one couples to a chain: any need that rises with flow, here that of a nozzle, and it must give the flow
+ * of the nozzle as an element; choked or not. */
+struct nozzle {
+    double area, outlet_pressure;
+};
+
+static double nozzle_need(double mass_flow, void *context)
+{
+    const struct nozzle *n = context;
+    vtx_gas gas;
+    double pressure = (double)NAN;
+    EXPECT_OK(vtx_gas_init(&gas));
+    EXPECT_OK(vtx_orifice_inlet_pressure(&gas, mass_flow, n->area, 1, 293.15, n->outlet_pressure, &pressure));
+    return pressure;
+}
+
+static void a_need_that_rises_with_flow_is_met(void)
+{
+    vtx_chain_element e[4], consumer;
+    vtx_chain_state s;
+    make_supply(e);
+    const struct chain c = make_chain(e, 4, 293.15);
+    for (double outlet = 2e4; outlet < 7e5; outlet *= 1.5)
+        for (double area = 1e-7; area < 1e-3; area *= 3) {
+            struct nozzle n = { area, outlet };
+            const struct chain_demand demand = { nozzle_need, &n, outlet, 0 };
+            double flow;
+            size_t choked;
+            EXPECT_OK(vtx_chain_orifice(area, 1, &consumer));
+            EXPECT_OK(vtx_chain_feed(e, 4, &consumer, 7e5, 293.15, outlet, &s, NULL));
+            EXPECT_OK(chain_flow(&c, 7e5, 293.15, &demand, &flow, &choked));
+            EXPECT_NEAR(flow, s.mass_flow, 1e-11);
+            EXPECT((choked != CHAIN_NONE) == (s.choked_element >= 0 && s.choked_element < 4));
+        }
+}
+
 static void total_temperature_stays_unless_a_wall_heats(void)
 {
     vtx_chain_element e[4];
@@ -838,6 +876,7 @@ static const struct test_case tests[] = {
     { "elements follow their own rooms", elements_follow_their_own_rooms },
     { "a manifold divides the flow", a_manifold_divides_the_flow },
     { "feeding a consumer is one more element", feeding_a_consumer_is_one_more_element },
+    { "a need that rises with flow is met", a_need_that_rises_with_flow_is_met },
     { "total temperature stays unless a wall heats", total_temperature_stays_unless_a_wall_heats },
     { "a wider line brings the wanted pressure", a_wider_line_brings_the_wanted_pressure },
     { "a thousand elements are no trouble", a_thousand_elements_are_no_trouble },
