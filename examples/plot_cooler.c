@@ -83,7 +83,7 @@ int main(int count, char **words)
            "set ylabel 'cooling at target, W'\n"
            "plot $curves using 1:6:7 with filledcurves fillcolor rgb '#d0d8e8' title 'band', $curves using 1:5 with lines lw 2 title 'typical', "
            "$chosen using 1:3 with points pt 7 ps 1.2 title 'chosen'\n"
-           "set xlabel 'cold outlet, degC'\nset key top left\n"
+           "set xlabel 'cold outlet, degC'\nset key outside right\n"
            "plot for [i=0:8] $map index i using 3:4 with lines title sprintf('%%d bar(g)', i + 2)\nunset multiplot\n",
            name);
     return EXIT_SUCCESS;
