@@ -34,9 +34,11 @@
 #include <vtx/valve.h>
 
 #include <vtx/balance.h>
+#include <vtx/calibration.h>
 #include <vtx/cold_fraction.h>
 #include <vtx/icing.h>
 #include <vtx/laws.h>
+#include <vtx/reading.h>
 #include <vtx/separation.h>
 #include <vtx/setting.h>
 #include <vtx/thermometry.h>

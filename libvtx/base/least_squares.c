@@ -9,7 +9,7 @@ static const double TOLERANCE = 1e-8, OFFSET_AT_ROUNDING = 1e-5, STEP_TOLERANCE 
 static const double RANK_TOLERANCE = 1e-9;
 /* A column that shrank below this share of the largest it ever was: its parameter ran away. */
 static const double FLATNESS = 1e-8;
-enum { EVALUATIONS_MAX = 400, DAMPING_STEPS_MAX = 12 };
+enum { EVALUATIONS_MAX = 400, DAMPING_STEPS_MAX = 12, SWEEPS_MAX = 30 };
 
 /* The linear problem at one point, in the order of the pivots. */
 struct linear {
@@ -348,22 +348,52 @@ static void fill_covariance(struct search *s)
         }
 }
 
+/* Makes two columns of a orthogonal by one rotation; 0 when they are already. */
+static int rotate(size_t n, double (*a)[PARAMETERS_MAX], size_t j, size_t k)
+{
+    double jj = 0, kk = 0, jk = 0;
+    for (size_t i = 0; i < n; i++) {
+        jj += square(a[i][j]);
+        kk += square(a[i][k]);
+        jk += a[i][j] * a[i][k];
+    }
+    if (fabs(jk) <= 4 * DBL_EPSILON * sqrt(jj) * sqrt(kk))
+        return 0;
+    const double zeta = (kk - jj) / (2 * jk), t = (zeta < 0 ? -1 : 1) / (fabs(zeta) + hypot(1, zeta));
+    const double cosine = 1 / hypot(1, t), sine = cosine * t;
+    for (size_t i = 0; i < n; i++) {
+        const double x = a[i][j], y = a[i][k];
+        a[i][j] = cosine * x - sine * y;
+        a[i][k] = sine * x + cosine * y;
+    }
+    return 1;
+}
+
+/* Largest over smallest singular value, by one-sided rotations (Hestenes 1958). GSL's own version calls the error handler where
+ * rounding keeps it from its tolerance. */
 static double condition_of(const struct linear *at, const double *scale)
 {
     const size_t n = at->free;
-    double a[PARAMETERS_MAX * PARAMETERS_MAX], q[PARAMETERS_MAX * PARAMETERS_MAX], values[PARAMETERS_MAX];
-    if (n == 0)
-        return 1;
+    double a[PARAMETERS_MAX][PARAMETERS_MAX], largest = 0, smallest = 0;
     for (size_t l = 0; l < n; l++) {
         const size_t column = at->pivot[l];
         for (size_t k = 0; k < n; k++)
-            a[k * n + l] = at->norm[column] > 0 ? at->r[k][l] * (scale[column] / at->norm[column]) : 0;
+            a[k][l] = at->norm[column] > 0 ? at->r[k][l] * (scale[column] / at->norm[column]) : 0;
     }
-    gsl_matrix_view m = gsl_matrix_view_array(a, n, n), v = gsl_matrix_view_array(q, n, n);
-    gsl_vector_view s = gsl_vector_view_array(values, n);
-    if (gsl_linalg_SV_decomp_jacobi(&m.matrix, &v.matrix, &s.vector) != GSL_SUCCESS)
-        return 1 / DBL_EPSILON;
-    return values[n - 1] > DBL_EPSILON * values[0] ? values[0] / values[n - 1] : 1 / DBL_EPSILON;
+    for (int sweep = 0, moved = 1; sweep < SWEEPS_MAX && moved; sweep++) {
+        moved = 0;
+        for (size_t j = 0; j + 1 < n; j++)
+            for (size_t k = j + 1; k < n; k++)
+                moved |= rotate(n, a, j, k);
+    }
+    for (size_t l = 0; l < n; l++) {
+        double sum = 0;
+        for (size_t k = 0; k < n; k++)
+            sum += square(a[k][l]);
+        largest = larger(largest, sqrt(sum));
+        smallest = l == 0 ? largest : smaller(smallest, sqrt(sum));
+    }
+    return n == 0 ? 1 : smallest > DBL_EPSILON * largest ? largest / smallest : 1 / DBL_EPSILON;
 }
 
 static vtx_status prepare(struct search *s, struct least_squares *fit)
@@ -422,6 +452,17 @@ double leverage(const struct least_squares *fit, size_t i, size_t j)
     for (size_t k = 0; k < fit->free; k++)
         sum += fit->leverage_root[i * fit->free + k] * fit->leverage_root[j * fit->free + k];
     return sum;
+}
+
+void project_out(const struct least_squares *fit, double *column)
+{
+    for (size_t k = 0; k < fit->free; k++) {
+        double share = 0;
+        for (size_t i = 0; i < fit->rows; i++)
+            share += fit->leverage_root[i * fit->free + k] * column[i];
+        for (size_t i = 0; i < fit->rows; i++)
+            column[i] -= share * fit->leverage_root[i * fit->free + k];
+    }
 }
 
 double derived_deviation(const struct least_squares *fit, const double *gradient)

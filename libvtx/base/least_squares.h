@@ -65,6 +65,9 @@ vtx_status fit_least_squares(struct least_squares *fit);
 /* Element of the hat matrix: how much row i's fitted value moves with row j's observation. */
 double leverage(const struct least_squares *fit, size_t i, size_t j);
 
+/* Takes out of a column over all rows what the free parameters could explain. */
+void project_out(const struct least_squares *fit, double *column);
+
 /* Standard deviation of a derived value with gradient g over all parameters, by the covariance as it stands. */
 double derived_deviation(const struct least_squares *fit, const double *gradient);
 

@@ -1,8 +1,10 @@
 /* Every numeric call of the tube layer in one shape. Written by build-aux/generate. */
 #include <vtx/balance.h>
+#include <vtx/calibration.h>
 #include <vtx/cold_fraction.h>
 #include <vtx/icing.h>
 #include <vtx/laws.h>
+#include <vtx/reading.h>
 #include <vtx/separation.h>
 #include <vtx/setting.h>
 #include <vtx/thermometry.h>
@@ -24,6 +26,18 @@ static vtx_status tube_balance_columns(size_t n, const struct call_values *v, co
         column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
         column->in_stride[6], column->in[7], column->in_stride[7], column->in[8], column->in_stride[8],
         column->in[9], column->in_stride[9], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status calibration_predict_call(const struct call_values *v)
+{
+    return vtx_calibration_predict(v->record[0], v->record[1], v->number[0], v->out[0]);
+}
+
+static vtx_status calibration_predict_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_calibration_predict_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status cold_fraction_from_thermometers_call(const struct call_values *v)
@@ -354,6 +368,17 @@ static vtx_status cop_electrical_columns(size_t n, const struct call_values *v, 
         column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status reading_examine_call(const struct call_values *v)
+{
+    return vtx_reading_examine(v->record[0], v->selector[0], v->out[0]);
+}
+
+static vtx_status reading_examine_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_reading_examine_batch(n, column->in[0], column->in_stride[0], v->selector[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status tube_for_question_call(const struct call_values *v)
 {
     return vtx_tube_for_question(v->record[0], v->selector[0], v->out[0]);
@@ -640,6 +665,11 @@ const struct call_description calls_tube[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e3, 5e6 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 200, 400 },
         { CALL_OUT, sizeof(vtx_balance), "vtx_balance", "ddddddddddii", 0 } } },
+    { "vtx_calibration_predict", calibration_predict_call, calibration_predict_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_calibration), "vtx_calibration", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_reading), "vtx_reading", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0.5, 0.999 },
+        { CALL_OUT, sizeof(vtx_calibrated_point), "vtx_calibrated_point", "ddddddddddddii", 0 } } },
     { "vtx_cold_fraction_from_thermometers", cold_fraction_from_thermometers_call, cold_fraction_from_thermometers_columns, 13,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },
@@ -830,6 +860,10 @@ const struct call_description calls_tube[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 1 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e3, 1e8 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_reading_examine", reading_examine_call, reading_examine_columns, 3,
+      { { CALL_RECORD, sizeof(vtx_reading), "vtx_reading", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_reading_check), "vtx_reading_check", "ddddddddddddddiiii", 0 } } },
     { "vtx_tube_for_question", tube_for_question_call, tube_for_question_columns, 3,
       { { CALL_RECORD, sizeof(vtx_tube), "vtx_tube", NULL, 0 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },

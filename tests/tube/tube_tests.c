@@ -1,4 +1,5 @@
 /* The tube layer's test program. */
+#include <vtx/calibration.h>
 #include <vtx/cold_fraction.h>
 #include <vtx/moist_air.h>
 #include <vtx/separation.h>
@@ -9,10 +10,37 @@
 extern const struct call_description calls_tube[];
 extern const size_t calls_tube_count;
 extern const struct test_suite suite_laws, suite_separation, suite_real_separation, suite_setting, suite_cold_fraction;
-extern const struct test_suite suite_balance, suite_icing, suite_thermometry;
+extern const struct test_suite suite_balance, suite_icing, suite_thermometry, suite_reading, suite_calibration;
+
+static vtx_status make_reading(vtx_reading *r)
+{
+    const vtx_status status = vtx_reading_init(r);
+    r->inlet_pressure = 7e5;
+    r->inlet_temperature = 293.15;
+    r->humidity_ratio = 5e-4;
+    r->cold_pressure = 110000;
+    r->cold_temperature = 265;
+    r->hot_temperature = 333;
+    r->cold_fraction = 0.6;
+    r->inlet_mass_flow = 0.01;
+    r->cold_mass_flow = 0.006;
+    r->ambient_temperature = 295;
+    return status;
+}
+
+static vtx_status make_calibration(vtx_calibration *calibration)
+{
+    vtx_reading reading;
+    const vtx_status status = make_reading(&reading);
+    return status == VTX_OK ? vtx_tube_calibrate(&reading, 1, VTX_AIR_REAL, NULL, 0.95, calibration, NULL) : status;
+}
 
 static int make_record(const char *type, void *record)
 {
+    if (strcmp(type, "vtx_reading") == 0)
+        return make_reading(record) == VTX_OK;
+    if (strcmp(type, "vtx_calibration") == 0)
+        return make_calibration(record) == VTX_OK;
     if (strcmp(type, "vtx_tube") == 0)
         return vtx_tube_init(record) == VTX_OK;
     if (strcmp(type, "vtx_streams") == 0) {
@@ -55,6 +83,6 @@ int main(void)
     static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation,
                                                        &suite_real_separation, &suite_setting, &suite_cold_fraction,
                                                        &suite_balance, &suite_icing,
-                                                       &suite_thermometry };
+                                                       &suite_thermometry, &suite_reading, &suite_calibration };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }

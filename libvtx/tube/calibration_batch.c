@@ -1,0 +1,26 @@
+/* Batch forms of calibration.h. Written by build-aux/generate. */
+#include <vtx/calibration.h>
+
+#include "../base/batch.h"
+
+static vtx_status calibration_predict_item(const struct batch *b, size_t i)
+{
+    vtx_calibration calibration;
+    batch_get_bytes(b, 0, i, &calibration, sizeof calibration);
+    vtx_reading point;
+    batch_get_bytes(b, 1, i, &point, sizeof point);
+    vtx_calibrated_point prediction;
+    const vtx_status answer = vtx_calibration_predict(&calibration, &point, batch_get(b, 2, i), &prediction);
+    batch_put(b, 0, i, &prediction, sizeof prediction);
+    return answer;
+}
+
+vtx_status vtx_calibration_predict_batch(size_t n, const vtx_calibration *calibration, ptrdiff_t calibration_stride,
+        const vtx_reading *point, ptrdiff_t point_stride, const double *confidence, ptrdiff_t confidence_stride,
+        vtx_calibrated_point *prediction, ptrdiff_t prediction_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { calibration, calibration_stride }, { point, point_stride },
+        { confidence, confidence_stride } };
+    const struct batch_output out[] = { { prediction, prediction_stride, 0 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, calibration_predict_item, status, failed);
+}

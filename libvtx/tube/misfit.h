@@ -1,0 +1,37 @@
+/* What the readings show that the curve and their uncertainties do not explain. Internal.
+ *
+ * A misfit along the efficiency enters as a scatter of it from reading to reading, one of the energy balances as a scale of their
+ * uncertainties, a departure from the family as a variance of its own. One bad reading is set aside. */
+#ifndef VTX_TUBE_MISFIT_H
+#define VTX_TUBE_MISFIT_H
+
+#include "curve_fit.h"
+
+/* Where the readings are farther from the curve, or from the energy balance, than chance allows, raises scatter or scale until they
+ * are as far as they should be. chi_square and freedom stay as they were. */
+vtx_status widen_for_misfit(struct curve_fit *c);
+
+/* Departures that the residuals show: their squares become variances. */
+vtx_status find_departures(struct curve_fit *c);
+
+/* Squared distance of a reading from the curve of the others, in its standard deviations, its dimension, and its errors in K. */
+vtx_status distance_from_others(const struct curve_fit *c, size_t i, double *squared, int *dimension, double *error);
+
+/* Chance of a squared distance; a scale that looks larger than 1 is believed. */
+double distance_probability(const struct curve_fit *c, double squared, int dimension, int among_used);
+
+/* Fits, and takes readings out of use that the others contradict. */
+vtx_status find_outliers(struct curve_fit *c);
+
+/* Of a contradicting reading with these errors, the quantity to look at first: enum vtx_reading_suspect. */
+int32_t suspect_of(const struct curve_reading *r, const double *error);
+
+static inline size_t used_readings(const struct curve_fit *c)
+{
+    size_t n = 0;
+    for (size_t i = 0; i < c->count; i++)
+        n += c->reading[i].used != 0;
+    return n;
+}
+
+#endif
