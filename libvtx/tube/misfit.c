@@ -86,7 +86,7 @@ vtx_status find_departures(struct curve_fit *c)
             information += square(column[row]);
             product += column[row] * c->fit.residual[row];
         }
-        const double seen = information > 1e-12 && fabs(product) > departure_doubt * sqrt(information);
+        const int seen = information > 1e-12 && fabs(product) > departure_doubt * sqrt(information);
         c->departure[k] = seen ? square(smaller(fabs(product / information), departure_max[k])) : 0;
     }
     return VTX_OK;
