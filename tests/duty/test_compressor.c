@@ -234,6 +234,31 @@ static void nothing_drawn_leaves_the_machine_unloaded(void)
     EXPECT(isnan(duty.cycle_rate) && isnan(duty.loaded_time) && duty.energy_per_volume > 0);
 }
 
+static void defaults_are_the_documented_ones(void)
+{
+    vtx_compressor c;
+    EXPECT_OK(vtx_compressor_init(&c));
+    EXPECT(c.free_air_delivery == 0 && c.full_load_power == 0 && c.leakage == 0 && c.receiver_volume == 0);
+    EXPECT(c.intake_pressure == 1e5 && c.motor_efficiency == 1 && c.unloaded_power_share == 0.3);
+    EXPECT(c.cut_in_pressure == 7.5e5 && c.cut_out_pressure == 8e5);
+}
+
+static void a_year_that_asks_too_much_gets_what_there_is(void)
+{
+    const vtx_compressor c = sample_compressor();
+    vtx_air_year year;
+    EXPECT_OK(vtx_compressor_year(&c, c.free_air_delivery - 0.5 * c.leakage, 3.6e6, 3.6e6, 1e-8, 0, &year));
+    EXPECT(year.demand_met == 0);
+    vtx_compressor tight = c;
+    tight.leakage = 0;
+    vtx_air_year exact;
+    EXPECT_OK(vtx_compressor_year(&tight, tight.free_air_delivery, 3.6e6, 3.6e6, 1e-8, 0, &exact));
+    EXPECT(exact.demand_met == 1);
+    EXPECT_NEAR(year.free_air, (c.free_air_delivery - c.leakage) * 3.6e6, 1e-14);
+    EXPECT_NEAR(year.energy, c.full_load_power / c.motor_efficiency * 3.6e6, 1e-14);
+    EXPECT(year.unloaded_energy == 0);
+}
+
 static void a_compressor_is_checked_field_by_field(void)
 {
     vtx_compressor_duty duty;
@@ -286,6 +311,8 @@ static void a_supply_that_covers_the_demand_never_empties_the_receiver(void)
     EXPECT_STATUS(vtx_receiver_time(0.3, 8e5, 6e5, 1e5, 0.01, 0.01, &value), VTX_NO_SOLUTION);
     EXPECT(isnan(value));
     EXPECT_OK(vtx_receiver_volume(60, 8e5, 6e5, 1e5, 0.01, 0.02, &value));
+    EXPECT(value == 0);
+    EXPECT_OK(vtx_receiver_time(0.3, 8e5, 8e5, 1e5, 0.01, 0, &value));
     EXPECT(value == 0);
     EXPECT_STATUS(vtx_receiver_time(0.3, 6e5, 8e5, 1e5, 0.01, 0, &value), VTX_BAD_ARGUMENT);
     EXPECT_STATUS(vtx_receiver_volume(60, 8e5, 8e5, 1e5, 0.01, 0, &value), VTX_BAD_ARGUMENT);
@@ -347,6 +374,8 @@ static const struct test_case tests[] = {
     { "cycles are those of a receiver filled step by step", cycles_are_those_of_a_receiver_filled_step_by_step },
     { "a demand beyond the delivery is not met", a_demand_beyond_the_delivery_is_not_met },
     { "nothing drawn leaves the machine unloaded", nothing_drawn_leaves_the_machine_unloaded },
+    { "defaults are the documented ones", defaults_are_the_documented_ones },
+    { "a year that asks too much gets what there is", a_year_that_asks_too_much_gets_what_there_is },
     { "a compressor is checked field by field", a_compressor_is_checked_field_by_field },
     { "receiver time and volume invert", receiver_time_and_volume_invert },
     { "a supply that covers the demand never empties the receiver", a_supply_that_covers_the_demand_never_empties_the_receiver },

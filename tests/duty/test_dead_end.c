@@ -74,6 +74,8 @@ static void thirty_psi_itself_is_not_below_thirty_psi(void)
     EXPECT(verdict.cleaning_permitted == 1 && verdict.advisories == 0);
     EXPECT_NEAR(verdict.gauge_pressure, 2e5, 1e-15);
     EXPECT_NEAR(verdict.margin, VTX_CLEANING_AIR_LIMIT - 2e5, 1e-12);
+    EXPECT_OK(vtx_cleaning_air_verdict(1e5, 1e5, &verdict));
+    EXPECT(verdict.gauge_pressure == 0 && verdict.cleaning_permitted == 1);
     EXPECT_STATUS(vtx_cleaning_air_verdict(0.9e5, 1e5, &verdict), VTX_BAD_ARGUMENT);
     EXPECT(isnan(verdict.margin) && verdict.cleaning_permitted == -1);
 }

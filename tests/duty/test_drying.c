@@ -183,6 +183,16 @@ static void bone_dry_intake_air_has_no_dew_point(void)
     EXPECT(air.advisories == VTX_ADVISORY_FIELD_UNAVAILABLE && air.delivered_water == 0);
 }
 
+static void defaults_are_the_documented_ones(void)
+{
+    vtx_air_treatment t;
+    EXPECT_OK(vtx_air_treatment_init(&t));
+    EXPECT(t.free_air == 0 && t.intake_pressure == 101325 && t.intake_temperature == 293.15 && t.intake_relative_humidity == 0.6);
+    EXPECT(t.aftercooler_pressure == 8e5 && t.aftercooler_temperature == 308.15 && t.receiver_temperature == 303.15);
+    EXPECT(t.separated_share == 1 && t.dryer_pressure == 8e5 && t.dryer_point == 276.15 && t.purge_share == 0);
+    EXPECT(t.model == VTX_AIR_REAL && t.dryer == VTX_DRYER_REFRIGERATED);
+}
+
 static void a_treatment_is_checked_field_by_field(void)
 {
     vtx_treated_air air;
@@ -271,6 +281,14 @@ static void less_pressure_in_the_pipe_needs_less_drying(void)
     EXPECT_WITHIN(lower, frost, 1e-8);
 }
 
+static void a_dew_point_below_the_range_is_not_answered(void)
+{
+    double point = 1;
+    EXPECT_STATUS(vtx_pressure_dew_point_needed(VTX_AIR_REAL, 8e5, 8e5, 210, 40, &point), VTX_OUT_OF_RANGE);
+    EXPECT(isnan(point));
+    EXPECT_OK(vtx_pressure_dew_point_needed(VTX_AIR_REAL, 8e5, 8e5, 210, 30, &point));
+}
+
 static void the_worst_month_is_found(void)
 {
     static const double temperature[] = { 268, 266, 274, 281, 287, 292, 295, 294, 288, 281, 275, 270 };
@@ -290,6 +308,13 @@ static void the_worst_month_is_found(void)
     EXPECT_OK(vtx_coldest_month(VTX_AIR_REAL, 8e5, temperature, dried, 12, &margin, &worst, &wet));
     EXPECT(worst == 6 && wet == 1);
     EXPECT_WITHIN(margin, -12, 1e-8);
+    /* all dry: the margin stays positive, also for a single month */
+    EXPECT_OK(vtx_coldest_month(VTX_AIR_REAL, 8e5, temperature, dried, 6, &margin, &worst, &wet));
+    EXPECT(wet == 0);
+    EXPECT_WITHIN(margin, 1, 1e-8);
+    EXPECT_OK(vtx_coldest_month(VTX_AIR_REAL, 8e5, temperature, dried, 1, &margin, &worst, &wet));
+    EXPECT(worst == 0 && wet == 0);
+    EXPECT_WITHIN(margin, 1, 1e-8);
     dried[3] = 0;
     EXPECT_STATUS(vtx_coldest_month(VTX_AIR_REAL, 8e5, temperature, dried, 12, &margin, &worst, &wet), VTX_OUT_OF_RANGE);
     EXPECT(isnan(margin) && worst == -1 && wet == -1);
@@ -356,10 +381,12 @@ static const struct test_case tests[] = {
     { "a dryer never adds water", a_dryer_never_adds_water },
     { "undrained water is delivered as liquid", undrained_water_is_delivered_as_liquid },
     { "bone-dry intake air has no dew point", bone_dry_intake_air_has_no_dew_point },
+    { "defaults are the documented ones", defaults_are_the_documented_ones },
     { "a treatment is checked field by field", a_treatment_is_checked_field_by_field },
     { "the purge can regenerate what the feed brought", the_purge_can_regenerate_what_the_feed_brought },
     { "a pipe at its dew point is just dry", a_pipe_at_its_dew_point_is_just_dry },
     { "less pressure in the pipe needs less drying", less_pressure_in_the_pipe_needs_less_drying },
+    { "a dew point below the range is not answered", a_dew_point_below_the_range_is_not_answered },
     { "the worst month is found", the_worst_month_is_found },
     { "the class asked for is clean enough and the next is not", the_class_asked_for_is_clean_enough_and_the_next_is_not },
     { "classes of dirt and size fall with the number", classes_of_dirt_and_size_fall_with_the_number },

@@ -161,6 +161,7 @@ static void a_filter_is_checked_field_by_field(void)
     double drop = 1;
     EXPECT_STATUS(vtx_filter_init(NULL), VTX_BAD_ARGUMENT);
     EXPECT_OK(vtx_filter_init(&f));
+    EXPECT(f.rated_flow == 0 && f.rated_density == 0 && f.clean_drop == 1e4 && f.medium_share == 0.7 && f.change_drop == 5e4);
     EXPECT_STATUS(vtx_filter_drop(&f, 9.5, 0.02, 1, &drop), VTX_BAD_ARGUMENT);
     EXPECT(isnan(drop));
     double *const field[] = { &f.rated_flow, &f.rated_density, &f.clean_drop, &f.medium_share, &f.change_drop, &f.reserved[0],
