@@ -13,12 +13,15 @@ enum { ITEMS = 1024 };
 static double share[ITEMS]; /* 0..1, spread evenly in a scattered order */
 static double temperature[ITEMS], water_pressure[ITEMS], ice_pressure[ITEMS], humidity[ITEMS], relative_humidity[ITEMS];
 static double hot[ITEMS], back_pressure[ITEMS], vacuum[ITEMS], friction_length[ITEMS], cold_fraction[ITEMS], result[ITEMS];
-static const double ambient[1] = { 101325 }, line[1] = { 8e5 }, half[1] = { 0.5 };
+static const double ambient[1] = { 101325 }, line[1] = { 8e5 }, half[1] = { 0.5 }, dry[1] = { 0 };
 static int32_t choked[ITEMS];
 static vtx_gas air;
 static vtx_tube tube;
 static vtx_moist_air state;
-static vtx_streams streams;
+static vtx_streams streams, many_streams[ITEMS];
+static vtx_job job;
+static vtx_operating_point point;
+static vtx_sizing sizing;
 static size_t failures;
 
 static void set_inputs(void)
@@ -36,7 +39,25 @@ static void set_inputs(void)
         failures += vtx_water_saturation_pressure(temperature[i], &water_pressure[i]) != VTX_OK;
         failures += vtx_ice_sublimation_pressure(temperature[i] - 45, &ice_pressure[i]) != VTX_OK;
     }
-    failures += vtx_gas_init(&air) != VTX_OK || vtx_tube_init(&tube) != VTX_OK;
+    failures += vtx_gas_init(&air) != VTX_OK || vtx_tube_init(&tube) != VTX_OK || vtx_job_init(&job) != VTX_OK;
+    job.cooler.rated_free_air_flow = 0.01;
+    job.supply.pressure = 7e5;
+    job.supply.humidity_kind = VTX_SUPPLY_HUMIDITY_RATIO;
+    job.supply.humidity = 0;
+    job.duty.target_temperature = 293.15;
+}
+
+static vtx_status operate_at(double supply_temperature, double fraction)
+{
+    job.supply.temperature = supply_temperature;
+    job.setting.cold_fraction = fraction;
+    return vtx_operating_point_at(&job.cooler, &job.supply, &job.site, &job.setting, 293.15, &point);
+}
+
+static vtx_status size_for(double supply_temperature)
+{
+    job.supply.temperature = supply_temperature;
+    return vtx_job_cold_fraction(&job, supply_temperature - 25, VTX_BRANCH_MORE_COLD_AIR, &sizing);
 }
 
 /* A loop over one call, k running through the inputs. */
@@ -84,6 +105,11 @@ SCALAR(orifice_subsonic, vtx_orifice_mass_flow(&air, 2e-6, 0.9, 8e5, temperature
 SCALAR(fanno_inverse, vtx_fanno_mach(1.4, friction_length[k], VTX_BRANCH_SUBSONIC, &result[k]))
 SCALAR(separate_ideal, vtx_tube_separate(&tube, VTX_AIR_IDEAL, 7e5, temperature[k], 0, 101325, 101325, cold_fraction[k], &streams))
 
+SCALAR(separate_real_dry, vtx_tube_separate(&tube, VTX_AIR_REAL, 7e5, temperature[k], 0, 101325, 101325, cold_fraction[k], &streams))
+SCALAR(separate_real_wet, vtx_tube_separate(&tube, VTX_AIR_REAL, 7e5, temperature[k], 2e-3, 101325, 101325, cold_fraction[k], &streams))
+SCALAR(operate, operate_at(temperature[k], cold_fraction[k]))
+SCALAR(size_by_temperature, size_for(temperature[k]))
+
 BATCH(water_pressure_batch, vtx_water_saturation_pressure_batch(items, COLUMN(temperature), RESULT))
 BATCH(ice_temperature_batch, vtx_ice_sublimation_temperature_batch(items, COLUMN(ice_pressure), RESULT))
 BATCH(dew_point_ideal_batch, vtx_moist_air_humidity_batch(items, VTX_AIR_IDEAL, ambient, 0, COLUMN(hot), VTX_RELATIVE_HUMIDITY,
@@ -92,6 +118,9 @@ BATCH(wet_bulb_ideal_batch, vtx_moist_air_humidity_batch(items, VTX_AIR_IDEAL, a
                                                          COLUMN(relative_humidity), VTX_WET_BULB, RESULT))
 BATCH(orifice_batch, vtx_orifice_mass_flow_batch(items, &air, 0, half, 0, half, 0, line, 0, COLUMN(temperature),
                                                  COLUMN(back_pressure), result, EACH, choked, sizeof(int32_t), NULL, NULL))
+
+BATCH(separate_ideal_batch, vtx_tube_separate_batch(items, &tube, 0, VTX_AIR_IDEAL, line, 0, COLUMN(temperature), dry, 0, ambient, 0,
+                                                    ambient, 0, COLUMN(cold_fraction), many_streams, sizeof many_streams[0], NULL, NULL))
 
 static const struct {
     const char *what;
@@ -115,6 +144,11 @@ static const struct {
     { "orifice, subsonic, batch", orifice_batch },
     { "Fanno inverse", fanno_inverse },
     { "separation of dry air, IDEAL", separate_ideal },
+    { "separation of dry air, IDEAL, batch", separate_ideal_batch },
+    { "separation of dry air, REAL", separate_real_dry },
+    { "separation of a condensing feed, REAL", separate_real_wet },
+    { "operating point, REAL, dry, no line", operate },
+    { "cold fraction for a cold temperature, REAL, dry", size_by_temperature },
 };
 
 /* The processor's name where the system tells it. */

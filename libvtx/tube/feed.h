@@ -27,6 +27,18 @@ static inline vtx_status check_outlet(int32_t model, double inlet_pressure, doub
                  require(outlet_pressure <= inlet_pressure));
 }
 
+/* Every ordinary call of the perfect gas passes this; what is wrong with another is found out after. NaN is never within. */
+static inline int are_ordinary_ends(double inlet_pressure, double inlet_temperature, double humidity_ratio, double cold_pressure,
+                                    double hot_pressure, double cold_fraction)
+{
+    const int feed = (inlet_pressure >= inlet_pressure_min) & (inlet_pressure <= inlet_pressure_max(VTX_AIR_IDEAL)) &
+                     (inlet_temperature >= inlet_temperature_min) & (inlet_temperature <= inlet_temperature_max) &
+                     (humidity_ratio >= 0) & (humidity_ratio <= humidity_ratio_max);
+    const int outlets = (cold_pressure >= outlet_pressure_min) & (cold_pressure <= inlet_pressure) &
+                        (hot_pressure >= outlet_pressure_min) & (hot_pressure <= inlet_pressure);
+    return feed & outlets & (cold_fraction >= 0) & (cold_fraction <= 1);
+}
+
 /* Where the curve rests on nothing: the ends of the cold fraction, and ratios beyond the points it was fitted to. */
 static inline int32_t curve_advisories(const vtx_tube *tube, double log_ratio, double cold_fraction)
 {

@@ -33,12 +33,11 @@ static inline void add_ideal_leaks(const struct ideal_case *c, double efficiency
     out->entropy_generation += (out->heat_loss - out->heat_gain) / c->ambient_temperature;
 }
 
-static inline void separate_ideal(const vtx_tube *tube, double inlet_pressure, double inlet_temperature, double cold_pressure,
-                                  double hot_pressure, double cold_fraction, vtx_streams *out)
+/* log_cold, log_hot: ln of the inlet pressure over the outlet's. */
+static inline void separate_by_logarithms(const vtx_tube *tube, double inlet_temperature, double log_cold, double log_hot,
+                                          double cold_fraction, vtx_streams *out)
 {
     const double cp = perfect_air_heat_capacity, air_constant = perfect_air_gas_constant, mu = cold_fraction;
-    const double log_cold = log_pressure_ratio(inlet_pressure, cold_pressure);
-    const double log_hot = hot_pressure == cold_pressure ? log_cold : log_pressure_ratio(inlet_pressure, hot_pressure);
     const double gain = efficiency_gain(tube, log_cold);
     const double efficiency = smaller(gain * tube->peak_efficiency, 1);
     const double weak = smaller(gain * tube->efficiency_low, 1), strong = smaller(gain * tube->efficiency_high, 1);
@@ -54,8 +53,8 @@ static inline void separate_ideal(const vtx_tube *tube, double inlet_pressure, d
     out->hot_temperature_low = ideal_hot(&c, weak);
     out->cold_fraction = mu;
     out->heat_gain = out->heat_loss = 0;
-    out->entropy_generation = mu * (cp * log(out->cold_temperature / inlet_temperature) + air_constant * log_cold) +
-                              (1 - mu) * (cp * log(out->hot_temperature / inlet_temperature) + air_constant * log_hot);
+    out->entropy_generation = mu * (cp * log_ratio(out->cold_temperature, inlet_temperature) + air_constant * log_cold) +
+                              (1 - mu) * (cp * log_ratio(out->hot_temperature, inlet_temperature) + air_constant * log_hot);
     if (c.cold_remainder != 1 || c.hot_remainder != 1)
         add_ideal_leaks(&c, efficiency, out);
     out->isentropic_efficiency = c.drop > 0 ? (inlet_temperature - out->cold_temperature) / c.drop : quiet_nan();
@@ -66,6 +65,14 @@ static inline void separate_ideal(const vtx_tube *tube, double inlet_pressure, d
     out->advisories = curve_advisories(tube, log_cold, mu) | (c.drop > 0 ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE) |
                       (gain * tube->efficiency_high > 1 ? VTX_ADVISORY_SECOND_LAW_LIMITED : 0);
     out->condensed_phase = 0;
+}
+
+static inline void separate_ideal(const vtx_tube *tube, double inlet_pressure, double inlet_temperature, double cold_pressure,
+                                  double hot_pressure, double cold_fraction, vtx_streams *out)
+{
+    const double log_cold = log_pressure_ratio(inlet_pressure, cold_pressure);
+    const double log_hot = hot_pressure == cold_pressure ? log_cold : log_pressure_ratio(inlet_pressure, hot_pressure);
+    separate_by_logarithms(tube, inlet_temperature, log_cold, log_hot, cold_fraction, out);
 }
 
 #endif

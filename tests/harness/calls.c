@@ -4,6 +4,7 @@
 #include <float.h>
 
 #include "harness.h"
+#include "speed.h"
 
 enum { RECORD_BYTES = 4096, SAMPLES_MAX = 32, ITEMS = 11 };
 
@@ -324,10 +325,39 @@ static int read_tokens(struct sample *s, char *text, record_maker *make_record)
     return text[strspn(text, " \r\n")] == 0;
 }
 
+/* The first sample of each call: what `make bench` prints. */
+static void print_speeds(const struct call_description *calls, size_t count, const char *samples, record_maker *make_record)
+{
+    static struct sample s;
+    char text[1024], name[128];
+    FILE *json = fopen(getenv("VTX_SPEED"), "a"), *stream = fopen(data_path(samples), "r");
+    print_speed_unit();
+    for (size_t c = 0; stream && c < count; c++) {
+        int found = 0;
+        current = &calls[c];
+        rewind(stream);
+        while (!found && fgets(text, sizeof text, stream))
+            found = sscanf(text, "%127s", name) == 1 && strcmp(name, current->name) == 0
+                && read_tokens(&s, text + strspn(text, " ") + strlen(name), make_record);
+        must(found, "no sample arguments in the data file", 0, 0);
+        if (found)
+            print_speed(current, &s.values, json);
+    }
+    must(json && stream, "no file", 0, 0);
+    if (stream)
+        fclose(stream);
+    if (json)
+        fclose(json);
+}
+
 void check_calls(const struct call_description *calls, size_t count, const char *samples, record_maker *make_record)
 {
     static struct sample s;
     char text[1024], name[128];
+    if (getenv("VTX_SPEED")) {
+        print_speeds(calls, count, samples, make_record);
+        return;
+    }
     for (size_t c = 0; c < count; c++) {
         int found = 0;
         current = &calls[c];

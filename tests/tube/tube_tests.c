@@ -10,7 +10,7 @@
 extern const struct call_description calls_tube[];
 extern const size_t calls_tube_count;
 extern const struct test_suite suite_laws, suite_separation, suite_real_separation, suite_setting, suite_cold_fraction;
-extern const struct test_suite suite_balance, suite_icing, suite_thermometry, suite_reading, suite_calibration;
+extern const struct test_suite suite_tube_vector, suite_balance, suite_icing, suite_thermometry, suite_reading, suite_calibration;
 
 static vtx_status make_reading(vtx_reading *r)
 {
@@ -82,7 +82,7 @@ int main(void)
 {
     static const struct test_suite *const suites[] = { &suite_tube_calls, &suite_laws, &suite_separation,
                                                        &suite_real_separation, &suite_setting, &suite_cold_fraction,
-                                                       &suite_balance, &suite_icing,
+                                                       &suite_tube_vector, &suite_balance, &suite_icing,
                                                        &suite_thermometry, &suite_reading, &suite_calibration };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }

@@ -1,0 +1,12 @@
+/* Times of calls, printed instead of tests when the environment names a file for them in VTX_SPEED. */
+#ifndef VTX_TESTS_SPEED_H
+#define VTX_TESTS_SPEED_H
+
+#include "harness.h"
+
+void print_speed_unit(void);
+
+/* One line of text on standard output and one JSON object on a line of the file, if any. */
+void print_speed(const struct call_description *call, const struct call_values *sample, FILE *json);
+
+#endif
