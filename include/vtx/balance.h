@@ -31,7 +31,7 @@ typedef struct vtx_balance {
  *
  * model                in   -     enum vtx_air_model; IDEAL as in vtx_tube_separate
  * inlet_pressure       in   Pa    1e4..1e7 IDEAL, 1e4..5e6 REAL
- * inlet_temperature    in   K     200..400
+ * inlet_temperature    in   K     150..450
  * humidity_ratio       in   -     0..0.2   of all three streams; water beyond saturation is condensed in equilibrium
  * cold_pressure        in   Pa    1e3..inlet pressure; above it BAD_ARGUMENT
  * cold_temperature     in   K     100..1000
@@ -39,7 +39,7 @@ typedef struct vtx_balance {
  * hot_temperature      in   K     100..1000
  * cold_fraction        in   -     0..1
  * ambient_pressure     in   Pa    1e3..5e6
- * ambient_temperature  in   K     200..400
+ * ambient_temperature  in   K     150..450
  * balance              out  -
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NOT_CONVERGED (never seen)

@@ -25,7 +25,7 @@ enum vtx_flow_pair {
  *
  * model                    in   -     enum vtx_air_model; IDEAL knows no Joule-Thomson drop and reads real air 0.02..0.04 low at 8 bar
  * inlet_pressure           in   Pa    as vtx_tube_separate
- * inlet_temperature        in   K     200..400
+ * inlet_temperature        in   K     150..450
  * humidity_ratio           in   -     0..0.2
  * cold_pressure            in   Pa    as vtx_tube_separate
  * cold_temperature         in   K     50..1000
@@ -157,7 +157,7 @@ typedef struct vtx_opening_flow {
  * openings           in   -
  * model              in   -     enum vtx_air_model
  * inlet_pressure     in   Pa    as vtx_tube_separate
- * inlet_temperature  in   K     200..400
+ * inlet_temperature  in   K     150..450
  * humidity_ratio     in   -     0..0.2
  * cold_pressure      in   Pa    as vtx_tube_separate
  * hot_pressure       in   Pa    as vtx_tube_separate
@@ -179,7 +179,7 @@ VTX_API vtx_status vtx_cold_fraction_from_openings(const vtx_tube *tube, const v
  * openings           in   -     its hot_area is not used, but must be valid
  * model              in   -     enum vtx_air_model
  * inlet_pressure     in   Pa    as vtx_tube_separate
- * inlet_temperature  in   K     200..400
+ * inlet_temperature  in   K     150..450
  * humidity_ratio     in   -     0..0.2
  * cold_pressure      in   Pa    as vtx_tube_separate
  * hot_pressure       in   Pa    as vtx_tube_separate

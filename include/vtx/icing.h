@@ -29,7 +29,7 @@ typedef struct vtx_icing {
  *
  * tube               in   -     for a safe answer that of vtx_tube_for_question with VTX_QUESTION_FREEZING
  * inlet_pressure     in   Pa    1e4..5e6
- * inlet_temperature  in   K     200..400
+ * inlet_temperature  in   K     150..450
  * humidity_ratio     in   -     0..0.2   kg water per kg dry air in the feed
  * cold_pressure      in   Pa    1e3..inlet pressure; above it BAD_ARGUMENT
  * icing              out  -

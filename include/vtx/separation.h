@@ -111,7 +111,7 @@ typedef struct vtx_streams {
  * tube               in   -
  * model              in   -     enum vtx_air_model
  * inlet_pressure     in   Pa    1e4..1e7 IDEAL, 1e4..5e6 REAL; at the tube inlet, after hose losses
- * inlet_temperature  in   K     200..400
+ * inlet_temperature  in   K     150..450
  * humidity_ratio     in   -     0..0.2   kg water per kg dry air in the feed, mist included; without effect for IDEAL
  * cold_pressure      in   Pa    1e3..inlet pressure; above it BAD_ARGUMENT
  * hot_pressure       in   Pa    1e3..inlet pressure; above it BAD_ARGUMENT
@@ -120,12 +120,14 @@ typedef struct vtx_streams {
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (REAL also when an isentropic expansion would end near where air itself condenses:
  *           below 100 K up to 0.4 MPa, more above), NOT_CONVERGED (never seen)
- * accuracy  first law to 1e-10 of cp T0, entropy generation never below -1e-7 J/(kg K), on random states over the whole range;
+ * accuracy  first law to 1e-10 of cp T0, entropy generation never below -1e-7 J/(kg K), on 1e7 random states over the whole range, each model;
  *           as a prediction of an unknown tube 8 K root mean square in the cold drop
  * advisory  UNCALIBRATED; EXTRAPOLATED (cold fraction below 0.1 or above 0.9; for an uncalibrated tube also a pressure ratio
  *           outside 2..8.5; for REAL also a state outside 173.15..373.15 K or 0.01..2 MPa; a hot outlet above 473.15 K keeps the
  *           heat capacity it has there); SECOND_LAW_LIMITED; CONDENSING, FREEZING (anywhere in the band);
  *           STATIC_FREEZING; FIELD_UNAVAILABLE (isentropic_efficiency)
+ * note      a leak moves its outlet towards the surroundings as an exchanger does, by exp(-leak/mu) or exp(-leak/(1 - mu)); its
+ *           conductance is relative to the flow, so twice the air halves it
  * note      IDEAL is the perfect gas of cp 1006 and R 287.05 J/(kg K), no Joule-Thomson drop, no condensation
  * caution   outlets can be cold or hot enough to hurt skin, and frost can block the cold end, which this does not model: ask
  *           vtx_tube_for_question with VTX_QUESTION_FREEZING before trusting a limit

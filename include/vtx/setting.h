@@ -36,7 +36,7 @@ typedef struct vtx_fraction_setting {
  * tube               in   -
  * model              in   -     enum vtx_air_model
  * inlet_pressure     in   Pa    as vtx_tube_separate
- * inlet_temperature  in   K     200..400
+ * inlet_temperature  in   K     150..450
  * humidity_ratio     in   -     0..0.2
  * cold_pressure      in   Pa    as vtx_tube_separate
  * cold_temperature   in   K     50..1000
@@ -57,7 +57,7 @@ VTX_API vtx_status vtx_cold_fraction_for_temperature(const vtx_tube *tube, int32
  * tube               in   -
  * model              in   -     enum vtx_air_model
  * inlet_pressure     in   Pa    as vtx_tube_separate
- * inlet_temperature  in   K     200..400
+ * inlet_temperature  in   K     150..450
  * humidity_ratio     in   -     0..0.2
  * cold_pressure      in   Pa    as vtx_tube_separate
  * hot_pressure       in   Pa    as vtx_tube_separate
@@ -94,7 +94,7 @@ typedef struct vtx_best_setting {
  * tube                in   -
  * model               in   -     enum vtx_air_model
  * inlet_pressure      in   Pa    as vtx_tube_separate
- * inlet_temperature   in   K     200..400
+ * inlet_temperature   in   K     150..450
  * humidity_ratio      in   -     0..0.2
  * cold_pressure       in   Pa    as vtx_tube_separate
  * target_temperature  in   K     50..1000   what the cold air may warm up to; the inlet temperature gives the literature's figure
@@ -116,7 +116,7 @@ VTX_API vtx_status vtx_best_cold_fraction(const vtx_tube *tube, int32_t model, d
  * tube                in   -
  * model               in   -     enum vtx_air_model
  * inlet_pressure      in   Pa    as vtx_tube_separate
- * inlet_temperature   in   K     200..400
+ * inlet_temperature   in   K     150..450
  * humidity_ratio      in   -     0..0.2
  * cold_pressure       in   Pa    as vtx_tube_separate
  * target_temperature  in   K     50..1000
@@ -139,7 +139,7 @@ VTX_API vtx_status vtx_cold_fraction_for_cooling(const vtx_tube *tube, int32_t m
  * tube               in   -
  * model              in   -     enum vtx_air_model
  * inlet_pressure     in   Pa    as vtx_tube_separate
- * inlet_temperature  in   K     200..400
+ * inlet_temperature  in   K     150..450
  * humidity_ratio     in   -     0..0.2
  * cold_pressure      in   Pa    as vtx_tube_separate
  * cold_fraction      out  -
@@ -169,7 +169,7 @@ typedef struct vtx_condition_setting {
  * tube               in   -
  * model              in   -     enum vtx_air_model
  * largest_pressure   in   Pa    the search ends here: what the supply can give; at least the cold pressure, else BAD_ARGUMENT
- * inlet_temperature  in   K     200..400
+ * inlet_temperature  in   K     150..450
  * humidity_ratio     in   -     0..0.2   the feed's water, the same at every pressure
  * cold_pressure      in   Pa    as vtx_tube_separate
  * cold_fraction      in   -     0..1
@@ -191,7 +191,7 @@ VTX_API vtx_status vtx_inlet_pressure_for_temperature(const vtx_tube *tube, int3
  * tube               in   -
  * model              in   -     enum vtx_air_model
  * inlet_pressure     in   Pa    as vtx_tube_separate
- * inlet_temperature  in   K     200..400
+ * inlet_temperature  in   K     150..450
  * humidity_ratio     in   -     0..0.2
  * cold_fraction      in   -     0..1   held, by turning the hot valve after the pressure
  * cold_temperature   in   K     50..1000
@@ -215,7 +215,7 @@ VTX_API vtx_status vtx_cold_pressure_for_temperature(const vtx_tube *tube, int32
  * cold_pressure      in   Pa    as vtx_tube_separate
  * cold_fraction      in   -     0..1
  * cold_temperature   in   K     50..1000
- * setting            out  K     searched in 200..400
+ * setting            out  K     searched in 150..450
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION, NOT_CONVERGED
  * accuracy  the cold temperature returns within 1e-8 K

@@ -6,7 +6,7 @@
 
 #include "curve.h"
 
-static const double inlet_temperature_min = 200, inlet_temperature_max = 400;
+static const double inlet_temperature_min = 150, inlet_temperature_max = 450;
 static const double humidity_ratio_max = 0.2;
 
 static const double inlet_pressure_min = 1e4, outlet_pressure_min = 1e3;

@@ -18,8 +18,9 @@ struct separation {
 
 static int is_dry(const struct separation *s) { return s->feed.inlet.phase == PHASE_NONE; }
 
-/* Saturation of all water at the cold pressure over the phase that forms there, to some 0.1 K: with the enhancement factor of air
- * near 0 degC, ln f = 3.6e-8/Pa p, growing e-fold per 90 K colder (from the virial model; only starts and clear cases rest on it). */
+/* Saturation of all water over the phase that forms there, to 0.1 K at 0.1 MPa and a few kelvin at 5 MPa. The enhancement factor of air,
+ * ln f = 3.6e-8/Pa p near 0 degC and growing e-fold per 90 K colder, is that of the virial model; only starts and clear cases
+ * rest on it. */
 static double rough_saturation_temperature(double x, double pressure)
 {
     const int32_t phase = x * pressure < triple_pressure ? PHASE_ICE : PHASE_LIQUID;
@@ -70,26 +71,39 @@ static double warmed_by_condensing(const struct separation *s, double saturated,
     return larger(warmed_over(s, saturated, gas, PHASE_LIQUID), triple_temperature);
 }
 
-/* start: a guess of the temperature if all water were vapour. Close to saturation the equilibrium decides. */
+/* Below, near or not surely above saturation, as far as the rough one tells. */
+static int may_condense(const struct separation *s, struct outlet *o, double temperature)
+{
+    const double doubt = 0.3 + 1.5e-6 * o->pressure; /* K */
+    if (is_far_from_saturation(s, o, temperature - doubt))
+        return 0;
+    if (o->saturation_temperature == 0)
+        o->saturation_temperature = rough_saturation_temperature(s->water_fraction, o->pressure);
+    return temperature < o->saturation_temperature + doubt;
+}
+
+static vtx_status equilibrium_stream(const struct separation *s, struct outlet *o, double enthalpy, double vapour, struct moist_mixture *m)
+{
+    const int condenses = may_condense(s, o, vapour) && vapour < o->saturation_temperature;
+    return real_stream_of(o->pressure, s->total_water, enthalpy,
+                          condenses ? warmed_by_condensing(s, o->saturation_temperature, vapour) : vapour, m);
+}
+
+/* start: a guess of the temperature if all water were vapour. What surely stays vapour is found as a gas. */
 static vtx_status find_stream(const struct separation *s, struct outlet *o, double enthalpy, double start, struct moist_mixture *m)
 {
-    const double doubt = 0.5, near_end = 5; /* K, of guess and saturation; of the media layer's range */
+    const double near_end = 5; /* K, of the media layer's range */
     const double guess = larger(start, MOIST_TEMPERATURE_MIN);
     struct knot k;
-    if (!is_dry(s) || !is_far_from_saturation(s, o, guess - doubt)) {
-        if (o->saturation_temperature == 0)
-            o->saturation_temperature = rough_saturation_temperature(s->water_fraction, o->pressure);
-        const int condenses = guess < o->saturation_temperature;
-        if (condenses || !is_dry(s) || guess < o->saturation_temperature + doubt)
-            return real_stream_of(o->pressure, s->total_water, enthalpy,
-                                  condenses ? warmed_by_condensing(s, o->saturation_temperature, guess) : guess, m);
-    }
-    if (guess > MOIST_TEMPERATURE_MAX - near_end)
-        return real_stream_of(o->pressure, s->total_water, enthalpy, guess, m);
+    if (!is_dry(s) || guess > MOIST_TEMPERATURE_MAX - near_end || may_condense(s, o, guess))
+        return equilibrium_stream(s, o, enthalpy, guess, m);
     vtx_status status = gas_of_enthalpy(o->pressure, s->total_water, enthalpy, guess, &k);
-    if (status == VTX_OK)
-        keep_gas(s, o->pressure, &k, m);
-    return status;
+    if (status != VTX_OK)
+        return equilibrium_stream(s, o, enthalpy, guess, m);
+    if (k.temperature < guess && may_condense(s, o, k.temperature))
+        return equilibrium_stream(s, o, enthalpy, k.temperature, m);
+    keep_gas(s, o->pressure, &k, m);
+    return VTX_OK;
 }
 
 static struct knot knot_of(const struct moist_mixture *m)

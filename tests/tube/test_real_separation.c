@@ -39,7 +39,7 @@ static struct state random_state(struct random_state *r)
     if (random_uniform(r, 0, 1) < 0.2)
         x.tube.pressure_exponent = random_uniform(r, -1, 1);
     x.inlet_pressure = random_log_uniform(r, 1.1e4, 5e6);
-    x.inlet_temperature = random_uniform(r, 200, 400);
+    x.inlet_temperature = random_uniform(r, 150, 450);
     x.cold_pressure = fmax(x.inlet_pressure / random_log_uniform(r, 1, 20), 1e3);
     x.hot_pressure = fmax(x.inlet_pressure / random_log_uniform(r, 1, 20), 1e3);
     x.humidity_ratio = w < 0.2 ? 0 : random_log_uniform(r, 1e-9, 0.1);

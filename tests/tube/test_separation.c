@@ -87,7 +87,7 @@ static struct state random_state(struct random_state *r)
 {
     struct state s = { .tube = random_tube(r), .cold_fraction = random_share(r) };
     s.inlet_pressure = random_log_uniform(r, 1.1e4, 1e7);
-    s.inlet_temperature = random_uniform(r, 200, 400);
+    s.inlet_temperature = random_uniform(r, 150, 450);
     s.cold_pressure = fmax(s.inlet_pressure / random_log_uniform(r, 1, 100), 1e3);
     s.hot_pressure = fmax(s.inlet_pressure / random_log_uniform(r, 1, 100), 1e3);
     return s;
