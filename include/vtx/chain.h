@@ -69,8 +69,8 @@ typedef struct vtx_chain_state {
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also a flow above 1e4 kg/s), NOT_CONVERGED
  * advisory  CHOKED, REVERSED_FLOW, FIELD_UNAVAILABLE
- * accuracy  1e-12 relative to a direct solution, times inlet pressure over pressure difference where that is larger; parts
- *           follow their laws within a few per cent
+ * accuracy  1e-12 of the flow; pressures behind an element that is nearly choked are as sensitive to it as they are in the shop;
+ *           parts follow their laws within a few per cent
  * source    the laws of the elements in series; mass and stagnation temperature go on from joint to joint
  * note      regulators and check valves do not let flow back: 0 then, and between pressures that leave them closed
  */

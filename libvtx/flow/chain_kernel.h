@@ -85,6 +85,9 @@ static inline int chain_is_one_way(const vtx_chain_element *e)
     return e->kind == VTX_CHAIN_REGULATOR || e->cracking_pressure > 0;
 }
 
+/* A line of the chain. */
+struct pipe chain_pipe(const struct chain *c, const vtx_chain_element *e);
+
 /* Through the element at a position, counted along the flow. is_capacity: the flow is known to be the most that passes; a line's
  * end is then sonic exactly, not to the root of the rounding. */
 struct passage chain_pass(const struct chain *c, size_t position, const struct stream *stream, int is_capacity);
@@ -102,7 +105,9 @@ struct chain_end chain_march(const struct chain *c, size_t position, const struc
 vtx_status chain_flow(const struct chain *c, double pressure, double temperature, const struct chain_demand *demand, double *mass_flow,
                       size_t *choked);
 
-/* The most that passes from this start, found from a flow that does not. */
+/* The most that passes from this start, found from a flow that does not.
+ *
+ * OK, OUT_OF_RANGE (that flow passes), NOT_CONVERGED */
 vtx_status chain_capacity(const struct chain *c, double pressure, double temperature, double too_much, double *mass_flow, size_t *choked);
 
 /* Start pressure between low and high with which a flow meets an end pressure; the lowest that passes when that is more.

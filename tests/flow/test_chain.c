@@ -264,15 +264,36 @@ static const char *fault_of_joints(const struct random_chain *c, const vtx_chain
     return s->mass_flow != 0 && s->pressure_loss > 0 && fabs(share - 1) > 1e-12 ? "shares do not add up to 1" : NULL;
 }
 
-/* The pressure that must arrive does, unless a line is choked at the open end. */
-static const char *fault_of_end(const struct random_chain *c, const vtx_chain_state *s)
+static double march_end(const struct random_chain *c, const vtx_chain_joint *joints, int reversed, double factor, double *headroom)
 {
-    const int forward = s->mass_flow > 0;
-    const double wanted = forward ? c->outlet_pressure : c->inlet_pressure, end = forward ? s->outlet_pressure : s->inlet_pressure;
-    const vtx_chain_element *last = &c->elements[forward ? c->count - 1 : 0];
-    if (s->mass_flow == 0 || fabs(end / wanted - 1) < 1e-9)
+    struct chain chain = make_chain(c->elements, c->count, reversed ? c->outlet_temperature : c->inlet_temperature);
+    const vtx_chain_joint *from = &joints[reversed ? c->count : 0];
+    const struct stream start = { from->stagnation_pressure, from->stagnation_temperature, fabs(from->mass_flow) * factor, 1 };
+    chain.reversed = reversed;
+    const struct chain_end end = chain_march(&chain, 0, &start);
+    *headroom = end.headroom;
+    return start.pressure - (c->elements[reversed ? 0 : c->count - 1].kind == VTX_CHAIN_LINE ? end.lost_static : end.lost);
+}
+
+/* The flow is right to 1e-12: a little less leaves too much pressure at the end, a little more too little, or does not pass. The end
+ * pressure itself can be less well known than that: near choking it goes with the root of the distance. */
+static const char *fault_of_end(const struct random_chain *c, const vtx_chain_state *s, const vtx_chain_joint *joints)
+{
+    const int reversed = s->mass_flow < 0;
+    const double wanted = reversed ? c->inlet_pressure : c->outlet_pressure, end = reversed ? s->inlet_pressure : s->outlet_pressure;
+    const vtx_chain_element *last = &c->elements[reversed ? 0 : c->count - 1];
+    double room_below, room_above;
+    if (s->mass_flow == 0)
         return NULL;
-    return s->choked && last->kind == VTX_CHAIN_LINE && end > wanted ? NULL : "the outlet pressure is missed";
+    const double below = march_end(c, joints, reversed, 1 - 1e-12, &room_below);
+    const double above = march_end(c, joints, reversed, 1 + 1e-12, &room_above);
+    if (room_below < 0 || below < wanted * (1 - 1e-12))
+        return "a flow that does not arrive";
+    if (room_above >= 0 && above > wanted * (1 + 1e-12))
+        return "more flow would arrive";
+    if (end < wanted * (1 - 1e-7) || (end > wanted * (1 + 1e-7) && !(s->choked && last->kind == VTX_CHAIN_LINE)))
+        return "another end pressure is stated";
+    return NULL;
 }
 
 static void random_chains_are_solved_and_keep_the_laws(void)
@@ -290,7 +311,7 @@ static void random_chains_are_solved_and_keep_the_laws(void)
         const vtx_status status = solve(&c, &state, joints);
         const char *fault = fetestexcept(FE_ALL_EXCEPT) & ~(FE_INEXACT | FE_UNDERFLOW) ? "floating-point flag" : status ? "status" : NULL;
         fault = fault ? fault : fault_of_joints(&c, &state, joints);
-        fault = fault ? fault : fault_of_end(&c, &state);
+        fault = fault ? fault : fault_of_end(&c, &state, joints);
         snprintf(text, sizeof text, "chain %d: %s", i, fault ? fault : "");
         expect_true(!fault, text, __FILE__, __LINE__);
         if (fault)
@@ -374,17 +395,20 @@ static void nothing_jumps_where_an_element_chokes(void)
         size_t tightest;
         make_random_chain(&r, &c);
         const struct chain chain = make_chain(c.elements, c.count, c.inlet_temperature);
-        if (chain_capacity(&chain, c.inlet_pressure, c.inlet_temperature, 10, &most, &tightest) != VTX_OK)
+        const vtx_status status = chain_capacity(&chain, c.inlet_pressure, c.inlet_temperature, 1e4, &most, &tightest);
+        EXPECT(status == VTX_OK || status == VTX_OUT_OF_RANGE); /* a manifold into many wide lines passes even that */
+        if (status != VTX_OK)
             continue;
         seen++;
-        const struct stream below = { c.inlet_pressure, c.inlet_temperature, most * (1 - 1e-12), 1 };
-        const struct stream above = { c.inlet_pressure, c.inlet_temperature, most * (1 + 1e-12), 1 };
+        const struct stream below = { c.inlet_pressure, c.inlet_temperature, most * (1 - 1e-13), 1 };
+        const struct stream above = { c.inlet_pressure, c.inlet_temperature, most * (1 + 1e-13), 1 };
         const struct chain_end e1 = chain_march(&chain, 0, &below), e2 = chain_march(&chain, 0, &above);
         EXPECT(e1.headroom >= 0 && e2.headroom < 0);
-        /* The end pressure goes with the root of the distance to choking, in every element that is close to it. */
-        EXPECT_WITHIN((c.inlet_pressure - e1.lost) / (c.inlet_pressure - e2.lost), 1, 1e-3);
+        /* The end pressure goes with the root of the distance to choking, and with the root of that root where a second element
+         * is as close to it: 7e-4. A jump would be of the order of the critical ratio. */
+        EXPECT_WITHIN((c.inlet_pressure - e1.lost) / (c.inlet_pressure - e2.lost), 1, 5e-3);
     }
-    EXPECT(seen > 800);
+    EXPECT(seen > 900);
 }
 
 /* ---- direction and rest ---- */
