@@ -110,6 +110,23 @@ static void ice_is_stable_below_and_liquid_above(void)
                 EXPECT(moist_saturation_fraction(model, p, t, PHASE_ICE) < moist_saturation_fraction(model, p, t, PHASE_LIQUID));
 }
 
+/* T ds/dT, dh/dT, ds/dp = -dv/dT of liquid and ice, each taken from its own Gibbs function. */
+static void condensate_properties_are_those_of_one_gibbs_function(void)
+{
+    for (double p = 2e3; p < 5e6; p *= 3.7)
+        for (int32_t phase = PHASE_LIQUID; phase <= PHASE_ICE; phase++)
+            for (double t = phase == PHASE_ICE ? 152 : 236; t < (phase == PHASE_ICE ? 273 : 470); t += 3.7) {
+                const double step = 5e-3;
+                const struct real_temperature below = real_temperature(t - step), at_t = real_temperature(t), above = real_temperature(t + step);
+                const struct condensate a = real_condensate(&below, p, phase), c = real_condensate(&at_t, p, phase);
+                const struct condensate b = real_condensate(&above, p, phase), denser = real_condensate(&at_t, p + 1e5, phase);
+                EXPECT_NEAR((b.enthalpy - a.enthalpy) / (2 * step), c.heat_capacity, 3e-7);
+                EXPECT_NEAR(t * (b.entropy - a.entropy) / (2 * step), c.heat_capacity, 3e-7);
+                EXPECT_WITHIN((denser.entropy - c.entropy) / 1e5, -(b.volume - a.volume) / (2 * step), 1e-6 * c.volume / t * 100);
+                EXPECT_NEAR(real_condensate_enthalpy(&at_t, p, phase), c.enthalpy, 1e-12);
+            }
+}
+
 static void heat_capacity_of_the_condensate_is_positive(void)
 {
     for (double p = 2e3; p < 5e6; p *= 1.5) {
@@ -163,6 +180,7 @@ static const struct test_case tests[] = {
     { "the ideal mixture nearly never loses entropy", the_ideal_mixture_nearly_never_loses_entropy },
     { "liquid and ice coexist at 273.16 K under every pressure", liquid_and_ice_coexist_at_the_triple_temperature_under_every_pressure },
     { "ice is stable below and liquid above", ice_is_stable_below_and_liquid_above },
+    { "condensate properties are those of one Gibbs function", condensate_properties_are_those_of_one_gibbs_function },
     { "heat capacity of the condensate is positive", heat_capacity_of_the_condensate_is_positive },
     { "dry air is the limit of humid air", dry_air_is_the_limit_of_humid_air },
     { "density rises with pressure over the whole range", density_rises_with_pressure_over_the_whole_range },
