@@ -18,7 +18,7 @@ extern "C" {
 typedef struct vtx_reading {
     double inlet_pressure;                 /* Pa    1e4..5e6      at the tube's inlet */
     double inlet_pressure_uncertainty;     /* Pa    0 up          default 1 % of the reading */
-    double inlet_temperature;              /* K     200..400 */
+    double inlet_temperature;              /* K     150..450 */
     double inlet_temperature_uncertainty;  /* K     0..50         default 0.5 */
     double humidity_ratio;                 /* kg/kg 0..0.2        water per dry air; unread: dry */
     double humidity_ratio_uncertainty;     /* kg/kg 0..0.1        default 0 */

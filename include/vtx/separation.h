@@ -120,8 +120,8 @@ typedef struct vtx_streams {
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (REAL also when an isentropic expansion would end near where air itself condenses:
  *           below 100 K up to 0.4 MPa, more above), NOT_CONVERGED (never seen)
- * accuracy  first law to 1e-10 of cp T0, entropy generation never below -1e-7 J/(kg K), on 1e7 random states over the whole range, each model;
- *           as a prediction of an unknown tube 8 K root mean square in the cold drop
+ * accuracy  first law to 1e-10 of cp T0, entropy generation never below -1e-7 J/(kg K), on 1e7 random states over the whole
+ *           range with each model; as a prediction of an unknown tube 8 K root mean square in the cold drop
  * advisory  UNCALIBRATED; EXTRAPOLATED (cold fraction below 0.1 or above 0.9; for an uncalibrated tube also a pressure ratio
  *           outside 2..8.5; for REAL also a state outside 173.15..373.15 K or 0.01..2 MPa; a hot outlet above 473.15 K keeps the
  *           heat capacity it has there); SECOND_LAW_LIMITED; CONDENSING, FREEZING (anywhere in the band);
