@@ -8,6 +8,7 @@
 #include "../flow/isentropic_kernel.h"
 #include "../media/moist_kernel.h"
 #include "../tube/perfect_air.h"
+#include "../tube/separation_kernel.h"
 
 /* Real air whatever the setting's model: the data sheet's volume means one mass flow only. */
 static vtx_status rated_mass_flow(const vtx_cooler *c, double *mass_flow)
@@ -162,17 +163,15 @@ static int32_t surface_advisories(const struct operation *o, double room_fractio
     return phase == PHASE_ICE ? VTX_ADVISORY_FROSTING : VTX_ADVISORY_SWEATING;
 }
 
-/* The coldest end that the freezing question allows. */
-static vtx_status coldest_end(const struct operation *o, vtx_operating_point *p)
+/* Both streams, and the coldest end that the freezing question allows. */
+static vtx_status separate(const struct operation *o, double inlet_pressure, const struct network_flow *flow, vtx_streams *s,
+                           double *coldest_temperature)
 {
     vtx_tube careful;
-    vtx_streams s;
     vtx_status status = vtx_tube_for_question(&o->tube, VTX_QUESTION_FREEZING, &careful);
     if (status == VTX_OK)
-        status = vtx_tube_separate(&careful, o->setting->model, p->inlet_pressure, p->inlet_temperature, p->humidity_ratio, p->cold_pressure,
-                                   p->hot_pressure, p->cold_fraction, &s);
-    if (status == VTX_OK)
-        p->coldest_temperature = s.cold_temperature;
+        status = separate_checked(&o->tube, o->setting->model, inlet_pressure, o->supply->temperature, o->humidity_ratio, flow->cold_pressure,
+                                  flow->hot_pressure, flow->cold_fraction, s, careful.peak_efficiency, coldest_temperature);
     return status;
 }
 
@@ -191,8 +190,8 @@ vtx_status operation_point(const struct operation *o, double inlet_pressure, con
                            vtx_operating_point *p)
 {
     vtx_streams s;
-    vtx_status status = vtx_tube_separate(&o->tube, o->setting->model, inlet_pressure, o->supply->temperature, o->humidity_ratio,
-                                          flow->cold_pressure, flow->hot_pressure, flow->cold_fraction, &s);
+    double coldest_temperature;
+    const vtx_status status = separate(o, inlet_pressure, flow, &s, &coldest_temperature);
     if (status != VTX_OK)
         return status;
     memset(p, 0, sizeof *p);
@@ -209,6 +208,7 @@ vtx_status operation_point(const struct operation *o, double inlet_pressure, con
     p->cold_pressure = flow->cold_pressure;
     p->hot_pressure = flow->hot_pressure;
     p->cold_temperature = s.cold_temperature;
+    p->coldest_temperature = coldest_temperature;
     p->cold_temperature_low = s.cold_temperature_low;
     p->cold_temperature_high = s.cold_temperature_high;
     p->hot_temperature = s.hot_temperature;
@@ -222,10 +222,8 @@ vtx_status operation_point(const struct operation *o, double inlet_pressure, con
         | (o->cooler->inlet_area_factor != 1 ? VTX_ADVISORY_EFFICIENCY_ASSUMED : 0);
     fill_capacities(o, target_temperature, &s, p);
     fill_water(o, flow, &s, p);
-    status = coldest_end(o, p);
-    if (status == VTX_OK)
-        fill_surroundings(o, p);
-    return status;
+    fill_surroundings(o, p);
+    return VTX_OK;
 }
 
 vtx_status vtx_operating_point_at(const vtx_cooler *cooler, const vtx_supply *supply, const vtx_site *site, const vtx_cooler_setting *setting,

@@ -70,7 +70,7 @@ static void ideal_equilibrium(double pressure, double temperature, double total_
 /* Half of Raoult's fraction is below saturation wherever the model is used, so that dry air is spared the search. */
 static void real_equilibrium(double pressure, double temperature, double total_water, int32_t phase, struct moist_mixture *out)
 {
-    const struct real_temperature t = real_temperature(temperature);
+    const struct real_temperature t = total_water == 0 ? dry_temperature(temperature) : real_temperature(temperature);
     const double x = moist_vapour_fraction(VTX_AIR_REAL, total_water);
     if (2 * x * pressure > pure_saturation_pressure(temperature, phase)) {
         const double saturated = real_saturation_fraction(&t, pressure, phase);
@@ -99,7 +99,7 @@ void moist_vapour(int32_t model, double pressure, double temperature, double hum
         ideal_mixture(pressure, temperature, humidity_ratio, humidity_ratio, PHASE_NONE, out);
         return;
     }
-    const struct real_temperature t = real_temperature(temperature);
+    const struct real_temperature t = humidity_ratio == 0 ? dry_temperature(temperature) : real_temperature(temperature);
     real_mixture(&t, pressure, humidity_ratio, moist_vapour_fraction(model, humidity_ratio), PHASE_NONE, out);
 }
 

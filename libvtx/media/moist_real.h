@@ -20,6 +20,14 @@ static inline struct real_temperature real_temperature(double temperature)
     return t;
 }
 
+/* The same for air that holds no water: what depends on water is left out, and zero. */
+static inline struct real_temperature dry_temperature(double temperature)
+{
+    struct real_temperature t = { temperature, log(temperature), gas_constant * temperature, { .aa = { 0, 0, 0 } } };
+    dry_air_virials(temperature, t.logarithm, &t.virials);
+    return t;
+}
+
 /* The gas phase, molar. */
 struct real_gas {
     double volume;

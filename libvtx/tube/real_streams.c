@@ -176,16 +176,24 @@ static double guess_hot(const struct separation *s, double enthalpy, const struc
     return beyond_knot(&near, enthalpy) + (known ? 0 : drop * gained);
 }
 
+static vtx_status cold_stream_at(struct separation *s, double efficiency, const struct pair *known, struct pair *p)
+{
+    const double cold = s->feed.inlet.enthalpy - efficiency * cold_shape(s->tube->coldest_fraction, s->cold_fraction) * s->feed.work;
+    p->cold_heat = s->cold_remainder == 1 ? 0 : (s->cold_ambient - cold) * (1 - s->cold_remainder);
+    return find_stream(s, &s->cold, cold + p->cold_heat, guess_cold(s, cold + p->cold_heat, known), &p->cold);
+}
+
+static vtx_status hot_stream_at(struct separation *s, double efficiency, const struct pair *known, struct pair *p)
+{
+    const double hot = s->feed.inlet.enthalpy + efficiency * hot_shape(s->tube->coldest_fraction, s->cold_fraction) * s->feed.work;
+    p->hot_heat = s->hot_remainder == 1 ? 0 : (s->hot_ambient - hot) * (1 - s->hot_remainder);
+    return find_stream(s, &s->hot, hot + p->hot_heat, guess_hot(s, hot + p->hot_heat, known), &p->hot);
+}
+
 static vtx_status separate_at(struct separation *s, double efficiency, const struct pair *known, struct pair *p)
 {
-    const double m = s->tube->coldest_fraction, mu = s->cold_fraction, h0 = s->feed.inlet.enthalpy;
-    const double cold = h0 - efficiency * cold_shape(m, mu) * s->feed.work;
-    const double hot = h0 + efficiency * hot_shape(m, mu) * s->feed.work;
-    p->cold_heat = s->cold_remainder == 1 ? 0 : (s->cold_ambient - cold) * (1 - s->cold_remainder);
-    p->hot_heat = s->hot_remainder == 1 ? 0 : (s->hot_ambient - hot) * (1 - s->hot_remainder);
-    const double cold_enthalpy = cold + p->cold_heat, hot_enthalpy = hot + p->hot_heat;
-    vtx_status status = find_stream(s, &s->cold, cold_enthalpy, guess_cold(s, cold_enthalpy, known), &p->cold);
-    return status == VTX_OK ? find_stream(s, &s->hot, hot_enthalpy, guess_hot(s, hot_enthalpy, known), &p->hot) : status;
+    const vtx_status status = cold_stream_at(s, efficiency, known, p);
+    return status == VTX_OK ? hot_stream_at(s, efficiency, known, p) : status;
 }
 
 static void report(const struct separation *s, const struct pair *typical, const struct pair *weak, const struct pair *strong,
@@ -219,7 +227,8 @@ static void report(const struct separation *s, const struct pair *typical, const
 }
 
 vtx_status separate_real(const vtx_tube *tube, double inlet_pressure, double inlet_temperature, double humidity_ratio,
-                         double cold_pressure, double hot_pressure, double cold_fraction, vtx_streams *out)
+                         double cold_pressure, double hot_pressure, double cold_fraction, vtx_streams *out, double other_efficiency,
+                         double *other_cold_temperature)
 {
     struct separation s = { .tube = tube, .total_water = humidity_ratio,
                             .water_fraction = moist_vapour_fraction(VTX_AIR_REAL, humidity_ratio), .cold_fraction = cold_fraction,
@@ -239,6 +248,11 @@ vtx_status separate_real(const vtx_tube *tube, double inlet_pressure, double inl
         status = separate_at(&s, smaller(gain * tube->efficiency_low, 1), &typical, &weak);
     if (status == VTX_OK)
         status = separate_at(&s, smaller(gain * tube->efficiency_high, 1), &typical, &strong);
+    if (status == VTX_OK && other_cold_temperature) {
+        struct pair other;
+        status = cold_stream_at(&s, smaller(gain * other_efficiency, 1), NULL, &other);
+        *other_cold_temperature = status == VTX_OK ? other.cold.temperature : 0;
+    }
     if (status != VTX_OK)
         return status;
     out->isentropic_temperature = s.feed.isentropic_temperature;
