@@ -68,7 +68,7 @@ typedef struct vtx_calibration {
  * checks       out  -  count records; may be null
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION (no usable reading; vtx_reading_examine says why), NOT_CONVERGED
- * accuracy  see bench/calibration_coverage
+ * accuracy  intervals hold what they say within the bounds of tests/tube/test_calibration.c, on readings of the fitted family
  * advisory  OUTLIER, IMPOSSIBLE_READINGS, PARAMETER_HELD, POORLY_DETERMINED (peak efficiency hardly known, or two coordinates not
  *           told apart), MODEL_MISFIT, FIELD_UNAVAILABLE
  * note      an error common to all readings (one thermometer reading 1 K low throughout) cannot be seen and is not in the
@@ -108,7 +108,7 @@ typedef struct vtx_calibrated_point {
  *
  * status    OK, BAD_ARGUMENT (also: too little given to place the point), OUT_OF_RANGE, NOT_CONVERGED
  * accuracy  95 % intervals of the curve and 90 % intervals of the next reading hold what they say when the tube follows the
- *           curve and the uncertainties are true; see bench/calibration_coverage, also for tubes that do not
+ *           curve and the uncertainties are true; wider, but not to a stated coverage, for tubes that do not follow it
  * advisory  EXTRAPOLATED, FIELD_UNAVAILABLE, PARAMETER_HELD, POORLY_DETERMINED, MODEL_MISFIT
  * source    linear propagation of the fit's covariance; Student's t when the scatter was found from the readings, else normal
  */

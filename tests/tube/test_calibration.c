@@ -228,7 +228,7 @@ static void study(int kind, uint64_t seed, int draws, size_t count, struct cover
     }
 }
 
-/* A smaller sibling of bench/calibration_coverage. */
+/* How often intervals hold what they say. */
 static void intervals_hold_what_they_say(void)
 {
     struct coverages k;
@@ -365,7 +365,7 @@ static void a_leak_of_the_hot_end_is_found(void)
 }
 
 /* Three times the usual strength outside the family: most calibrations notice, and the next reading still falls into its interval.
- * What coverage is left for the curve is found and stated by bench/calibration_coverage. */
+ * What coverage is left for the curve is not claimed here. */
 static void a_tube_of_another_shape_widens_the_intervals(void)
 {
     struct random_state r;
