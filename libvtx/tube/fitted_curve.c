@@ -6,7 +6,7 @@
 
 /* The tube that coordinates describe. Leaks below 0, exponents beyond 1 and efficiencies above it are allowed while fitting: noise
  * around none must not be cut, and a bad reading may lead through them. */
-static vtx_status describe(const struct curve *c, const double *x, double log_ratio, vtx_tube *tube)
+static vtx_status describe(const struct curve *c, const double *x, double log_ratio, double mu, vtx_tube *tube)
 {
     if (fabs(x[LOGIT_PEAK]) > 12 || fabs(x[LOGIT_FRACTION]) > 12 || fabs(x[EXPONENT]) > 5 || x[LEAK] < -1 || x[LEAK] > 11)
         return VTX_OUT_OF_RANGE;
@@ -15,7 +15,7 @@ static vtx_status describe(const struct curve *c, const double *x, double log_ra
     tube->coldest_fraction = 0.5 * logistic(x[LOGIT_FRACTION]);
     tube->pressure_exponent = x[EXPONENT];
     tube->hot_leak = x[LEAK] + x[LEAK_TREND] * (log_ratio - log(c->tube.reference_ratio));
-    tube->cold_leak += x[COLD_LEAK];
+    tube->cold_leak += cold_counts(mu) ? x[COLD_LEAK] : 0;
     return VTX_OK;
 }
 
@@ -41,7 +41,7 @@ static vtx_status outlets_at(const struct curve *c, const double *x, const doubl
     vtx_tube tube;
     double cold_room, hot_room;
     const double mu = state[COLD_FRACTION];
-    vtx_status status = describe(c, x, e->log_ratio, &tube);
+    vtx_status status = describe(c, x, e->log_ratio, mu, &tube);
     if (status == VTX_OK)
         status = ambient_enthalpy(&tube, e, state, ambient, &cold_room, &hot_room);
     if (status != VTX_OK)
@@ -76,7 +76,8 @@ static vtx_status outlets_of_state(const double *state, double *y, void *context
     status = worse(status, check_outlet(model, state[INLET_PRESSURE], state[COLD_PRESSURE]));
     status = worse(status, check_outlet(model, state[INLET_PRESSURE], state[HOT_PRESSURE]));
     status = worse(status, check_share(state[COLD_FRACTION]));
-    status = worse(status, require(hot_counts(state[COLD_FRACTION]) == hot_counts(q->s->x[COLD_FRACTION])));
+    status = worse(status, require(hot_counts(state[COLD_FRACTION]) == hot_counts(q->s->x[COLD_FRACTION])
+                                   && cold_counts(state[COLD_FRACTION]) == cold_counts(q->s->x[COLD_FRACTION])));
     if (status == VTX_OK)
         status = expand(model, state[INLET_PRESSURE], state[INLET_TEMPERATURE], state[HUMIDITY], state[COLD_PRESSURE], &e);
     return status == VTX_OK ? outlets_at(q->c, q->x, state, q->s->ambient_temperature, &e, y) : status;

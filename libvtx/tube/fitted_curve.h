@@ -50,12 +50,16 @@ void unwhiten(const struct curve_reading *r, const double *row, double *error);
 /* Squared length of an error by the reading's covariance, over the outlets that were read. */
 double squared_length(const struct curve_reading *r, const double *error);
 
-/* A hot outlet that hardly any air leaves says nothing. */
-static inline int hot_counts(double cold_fraction) { return cold_fraction <= 0.98; }
+/* An outlet that hardly any air leaves says nothing: heat decides there. */
+static const double least_share = 0.02;
+
+static inline int hot_counts(double cold_fraction) { return cold_fraction <= 1 - least_share; }
+static inline int cold_counts(double cold_fraction) { return cold_fraction >= least_share; }
 
 static inline int outlet_counts(const struct reading_state *s, int outlet)
 {
-    return s->has[outlet] && (outlet == COLD || hot_counts(s->x[COLD_FRACTION]));
+    const double mu = s->x[COLD_FRACTION];
+    return s->has[outlet] && (outlet == COLD ? cold_counts(mu) : hot_counts(mu));
 }
 
 static inline double logistic(double x) { return 1 / (1 + exp(-x)); }

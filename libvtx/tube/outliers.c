@@ -71,10 +71,39 @@ static vtx_status set_suspects_aside(struct curve_fit *c)
     return status == VTX_OK ? readmit(c, suspicious) : status;
 }
 
+static vtx_status fit_from_prior(struct curve_fit *c)
+{
+    memcpy(c->curve.x, c->prior, sizeof c->prior);
+    return fit_curve(c);
+}
+
+/* Where readings contradict each other so badly that no fit stands: leaves out the one without which the rest agree best. */
+static vtx_status leave_worst_out(struct curve_fit *c)
+{
+    size_t worst = c->count;
+    double least = 0;
+    for (size_t i = 0; i < c->count; i++) {
+        if (!c->reading[i].used)
+            continue;
+        c->reading[i].used = 0;
+        if (fit_from_prior(c) == VTX_OK && (worst == c->count || c->chi_square < least)) {
+            worst = i;
+            least = c->chi_square;
+        }
+        c->reading[i].used = 1;
+    }
+    if (worst == c->count)
+        return VTX_NOT_CONVERGED;
+    c->reading[worst].used = 0;
+    return fit_from_prior(c);
+}
+
 vtx_status find_outliers(struct curve_fit *c)
 {
     const size_t all = used_readings(c);
     vtx_status status = fit_curve(c);
+    if (status == VTX_NOT_CONVERGED && all > 2)
+        status = leave_worst_out(c);
     if (status == VTX_OK && all >= 5)
         status = set_suspects_aside(c);
     if (status == VTX_OK)

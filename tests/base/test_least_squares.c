@@ -291,6 +291,30 @@ static int fitting_row(const struct data_row *row, double *actual)
 
 static void worked_examples_are_reproduced(void) { check_rows("fitting.csv", fitting_row, 33); }
 
+/* What is left of a parabola over a fitted line has neither mean nor slope. */
+static void project_out_leaves_what_the_fit_cannot_explain(void)
+{
+    static struct set s;
+    struct least_squares fit;
+    double column[11], sum = 0, moment = 0;
+    thermometer(&s, 24, &fit);
+    for (int i = 0; i < 11; i++)
+        column[i] = 3 + 2 * s.x[i];
+    project_out(&fit, column);
+    for (int i = 0; i < 11; i++)
+        EXPECT_WITHIN(column[i], 0, 1e-8); /* central differences: 1e-10 of a column */
+    for (int i = 0; i < 11; i++)
+        column[i] = square(s.x[i]);
+    project_out(&fit, column);
+    for (int i = 0; i < 11; i++) {
+        sum += column[i];
+        moment += column[i] * s.x[i];
+    }
+    EXPECT_WITHIN(sum, 0, 1e-8);
+    EXPECT_WITHIN(moment, 0, 1e-8);
+    EXPECT(fabs(column[0]) > 1);
+}
+
 /* Two columns that are one, and a parameter that does nothing. */
 static vtx_status collinear(const double *b, double *residual, void *context)
 {
@@ -425,6 +449,7 @@ static const struct test_case tests[] = {
     { "certified parameters are reached from both starts", certified_parameters_are_reached_from_both_starts },
     { "a work limit is told and never passed off as an answer", a_work_limit_is_told_and_never_passed_off_as_an_answer },
     { "worked examples are reproduced", worked_examples_are_reproduced },
+    { "project_out leaves what the fit cannot explain", project_out_leaves_what_the_fit_cannot_explain },
     { "a parameter that cannot be told is named", a_parameter_that_cannot_be_told_is_named },
     { "weights scale rows, and given derivatives agree with differences", weights_scale_rows_and_given_derivatives_agree },
     { "exact data give the exact answer", exact_data_give_the_exact_answer },

@@ -4,6 +4,7 @@
 
 #include <vtx/calibration.h>
 #include <vtx/moist_air.h>
+#include <vtx/version.h>
 
 #include "../harness/harness.h"
 

@@ -467,6 +467,100 @@ static void a_calibrated_tube_can_be_the_prior(void)
                 first.tube.peak_efficiency * pow(5 / first.tube.reference_ratio, first.tube.pressure_exponent), 0.1);
 }
 
+static double maybe(struct random_state *r, double share, double value)
+{
+    return random_uniform(r, 0, 1) < share ? value : (double)NAN;
+}
+
+/* Anything a gauge can show, sensible or not, read or not. */
+static void draw_nonsense(struct random_state *r, vtx_reading *x)
+{
+    EXPECT_OK(vtx_reading_init(x));
+    x->inlet_pressure = maybe(r, 0.95, random_log_uniform(r, 1.1e5, 1.5e6));
+    x->inlet_temperature = maybe(r, 0.9, random_uniform(r, 270, 330));
+    x->humidity_ratio = maybe(r, 0.3, random_log_uniform(r, 1e-6, 5e-3));
+    x->cold_pressure = maybe(r, 0.5, random_uniform(r, 9e4, 2e5));
+    x->cold_temperature = maybe(r, 0.9, random_uniform(r, 220, 310));
+    x->hot_pressure = maybe(r, 0.5, random_uniform(r, 9e4, 2e5));
+    x->hot_temperature = maybe(r, 0.7, random_uniform(r, 270, 420));
+    x->cold_fraction = maybe(r, 0.7, random_uniform(r, 0, 1));
+    x->cold_fraction_uncertainty = maybe(r, 0.3, random_log_uniform(r, 1e-4, 0.3));
+    x->cold_temperature_uncertainty = maybe(r, 0.3, random_log_uniform(r, 1e-3, 10));
+    x->inlet_mass_flow = maybe(r, 0.3, random_uniform(r, 0.008, 0.012));
+    x->cold_mass_flow = maybe(r, 0.3, random_uniform(r, 0.001, 0.011));
+    x->hot_mass_flow = maybe(r, 0.3, random_uniform(r, 0.001, 0.011));
+    x->ambient_temperature = maybe(r, 0.5, random_uniform(r, 270, 310));
+}
+
+static void check_answer(const vtx_calibration *c, const vtx_reading_check *checks, size_t count)
+{
+    vtx_tube careful;
+    size_t used = 0;
+    EXPECT_OK(vtx_tube_for_question(&c->tube, VTX_QUESTION_SIZING, &careful));
+    EXPECT(c->tube.efficiency_low > 0 && c->tube.efficiency_high < 1 && isfinite(c->hot_leak_deviation));
+    for (size_t i = 0; i < 64; i++)
+        EXPECT(isfinite(c->covariance[i]));
+    for (size_t i = 0; i < count; i++) {
+        used += checks[i].used != 0;
+        EXPECT(!isinf(checks[i].cold_left_out) && !isinf(checks[i].hot_residual) && !isinf(checks[i].energy_residual));
+    }
+    EXPECT(used == (size_t)c->readings_used);
+    EXPECT(c->readings_used + c->readings_set_aside + c->readings_impossible + c->readings_incomplete == (int32_t)count);
+}
+
+/* Contradictory, absurd and missing readings: an answer with its advisories, or an honest refusal; never a flag or an infinity. */
+static void nonsense_gets_an_honest_answer(void)
+{
+    struct random_state r;
+    vtx_reading readings[12];
+    vtx_reading_check checks[12];
+    int answered = 0, unsolvable = 0;
+    random_seed(&r, 111);
+    for (int i = 0; i < 600; i++) {
+        vtx_calibration c;
+        const size_t count = 1 + (size_t)random_uniform(&r, 0, 12);
+        const int32_t model = i % 20 ? VTX_AIR_IDEAL : VTX_AIR_REAL;
+        for (size_t k = 0; k < count; k++)
+            draw_nonsense(&r, &readings[k]);
+        feclearexcept(FE_ALL_EXCEPT);
+        const vtx_status status = vtx_tube_calibrate(readings, count, model, NULL, 0.9, &c, checks);
+        const int flags = fetestexcept(FE_ALL_EXCEPT) & ~(FE_INEXACT | FE_UNDERFLOW);
+        if (status == VTX_OK) {
+            EXPECT(flags == 0);
+            check_answer(&c, checks, count);
+            answered++;
+        } else {
+            EXPECT(status == VTX_NO_SOLUTION || status == VTX_NOT_CONVERGED || status == VTX_OUT_OF_RANGE);
+            EXPECT(isnan(c.tube.peak_efficiency) && c.readings_used == -1);
+            unsolvable += status != VTX_NO_SOLUTION;
+        }
+    }
+    EXPECT(answered > 400);
+    EXPECT(unsolvable < 60);
+}
+
+/* Among good readings a single absurd one must not cost the answer. */
+static void one_absurd_reading_does_not_cost_the_answer(void)
+{
+    struct random_state r;
+    vtx_reading readings[12];
+    struct plan p = usual_plan();
+    int failed = 0;
+    random_seed(&r, 112);
+    for (int i = 0; i < 400; i++) {
+        struct truth t;
+        vtx_calibration c;
+        p.count = 5 + (size_t)i % 8;
+        draw_truth(&r, TRUTH_FAMILY, &t);
+        draw_readings(&r, &t, &p, readings);
+        draw_nonsense(&r, &readings[(size_t)i % p.count]);
+        const vtx_status status = vtx_tube_calibrate(readings, p.count, VTX_AIR_IDEAL, NULL, 0.95, &c, NULL);
+        failed += status != VTX_OK;
+        EXPECT(status == VTX_OK || status == VTX_NOT_CONVERGED);
+    }
+    EXPECT(failed < 4);
+}
+
 static void misuse_is_answered(void)
 {
     struct random_state r;
@@ -534,6 +628,8 @@ static const struct test_case tests[] = {
     { "impossible and incomplete readings are left out", impossible_and_incomplete_readings_are_left_out },
     { "order does not matter, repetition does", order_does_not_matter_and_repetition_does },
     { "a calibrated tube can be the prior", a_calibrated_tube_can_be_the_prior },
+    { "nonsense gets an honest answer", nonsense_gets_an_honest_answer },
+    { "one absurd reading does not cost the answer", one_absurd_reading_does_not_cost_the_answer },
     { "misuse is answered", misuse_is_answered },
     { "a point must be placed", a_point_must_be_placed },
 };
