@@ -73,7 +73,7 @@ typedef struct vtx_calibration {
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION (no usable reading; vtx_reading_examine says why),
  *           NOT_CONVERGED (readings that contradict each other beyond any fit). checks is not written when count is out of range
  * accuracy  synthetic readings, 0.5 K, 12 of them: the cold curve to 0.27 K root mean square. From two readings on, 95 % intervals of
- *           the curve hold 94.6..97.2 % of tubes of this shape; of tubes of another shape 32..99 %, no more than the residuals
+ *           the curve hold 94.7..98.0 % of tubes of this shape; of tubes of another shape 32..99 %, no more than the residuals
  *           can show (bench/calibration_coverage.md). One bad reading among eight or more makes the error at most 1.5
  *           times as large, among six 2.1 times
  * advisory  OUTLIER, IMPOSSIBLE_READINGS, PARAMETER_HELD, POORLY_DETERMINED (peak efficiency hardly known, or two coordinates not
@@ -114,8 +114,8 @@ typedef struct vtx_calibrated_point {
  * prediction   out  -
  *
  * status    OK, BAD_ARGUMENT (also: too little given to place the point), OUT_OF_RANGE, NOT_CONVERGED
- * accuracy  of tubes of this shape, uncertainties true, two readings and more: 95 % intervals of the curve hold 94.6..97.2 %, 90 %
- *           intervals of the next reading 88.6..92.8 %; of other tubes fewer, of the next cold reading 66..98 %
+ * accuracy  of tubes of this shape, uncertainties true, two readings and more: 95 % intervals of the curve hold 94.7..98.0 %, 90 %
+ *           intervals of the next reading 88.6..94.5 %; of other tubes fewer, of the next cold reading 66..98 %
  *           (bench/calibration_coverage.md)
  * advisory  EXTRAPOLATED, FIELD_UNAVAILABLE, PARAMETER_HELD, POORLY_DETERMINED, MODEL_MISFIT
  * source    linear propagation of the fit's covariance; Student's t when the scatter was found from the readings, else normal

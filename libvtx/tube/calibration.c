@@ -165,15 +165,11 @@ static vtx_status diagnose_all(const struct curve_fit *c, vtx_calibration *out, 
     return VTX_OK;
 }
 
-/* A leak that came out negative is held at 0. Its mean square there, were it normal and known to be positive, counts for a quarter:
- * in full, intervals hold too much of tubes that do not leak, not at all, too little of those that leak by a standard deviation
- * (92.8 to 97.9 % for 95 % at 12 readings; with a quarter 93.5 to 97.3). */
-static const double clipped_share = 0.25;
-
+/* Mean square of a normal leak that is known not to be negative, about 0, where it is held. */
 static double square_of_clipped(double mean, double variance)
 {
     const double z = mean / sqrt(variance), density = exp(-0.5 * z * z) / sqrt(2 * pi), above = normal_probability(z);
-    return above > 1e-6 ? clipped_share * variance * (1 + z * z + z * density / above) : 0;
+    return above > 1e-6 ? variance * (1 + z * z + z * density / above) : 0;
 }
 
 /* A coordinate that the fit took where no tube is: held at the end of what can be. */
