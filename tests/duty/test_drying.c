@@ -73,10 +73,12 @@ static int drying_row(const struct data_row *row, double *actual)
         return integer(vtx_oil_class_to_ask(in[0], in[1], &found), &found, actual);
     if (strcmp(row->quantity, "particle_class_to_ask") == 0)
         return integer(vtx_particle_class_to_ask(in[0], in[1], in[2], in[3], &found), &found, actual);
+    if (strcmp(row->quantity, "particle_class_dirt") == 0)
+        return vtx_particle_class_dirt((int32_t)in[0], actual), 1;
     return 0;
 }
 
-static void published_values_are_reproduced(void) { check_rows("drying.csv", drying_row, 32); }
+static void published_values_are_reproduced(void) { check_rows("drying.csv", drying_row, 34); }
 
 static vtx_air_treatment random_treatment(struct random_state *r)
 {
