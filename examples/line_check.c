@@ -9,7 +9,7 @@
 static void print_help(void)
 {
     printf("line_check [JOB.ini]\n\nLets each cooler of a job file of size_spot_cooler (or of the built-in job) draw its air through the [line] sections and\n"
-           "prints what reaches it. Exit codes: 0 no cooler is starved, 1 some are (more than a tenth of the gauge pressure lost),\n"
+           "prints what reaches it. Exit codes: 0 no cooler is starved, 1 some are (more than a tenth of the absolute pressure lost),\n"
            "2 job file not accepted or without a line, 3 the library refused.\n");
 }
 

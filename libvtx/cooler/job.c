@@ -60,7 +60,7 @@ vtx_status job_pass(const vtx_job *job, vtx_operating_point *point, vtx_work *wo
         status = operation_point(&o, pressure, &flow, job->duty.target_temperature, point);
     if (status != VTX_OK)
         return status;
-    if (job->supply.pressure - pressure > 0.1 * (job->supply.pressure - job->site.pressure))
+    if (chain_starves(job->supply.pressure - pressure, job->supply.pressure))
         point->advisories |= VTX_ADVISORY_STARVED;
     return work ? job_work(job, point, work) : VTX_OK;
 }

@@ -8,8 +8,6 @@
 /* A demand may be exactly what an earlier call found to be the most. */
 #define CAPACITY_ROUNDING 1e-12
 
-/* Common practice, no source: a supply should not take more. */
-#define STARVED_SHARE 0.1
 
 /* ---- checks ---- */
 
@@ -360,7 +358,7 @@ vtx_status vtx_chain_feed(const vtx_chain_element *elements, size_t count, const
         return fail(state, joints, count, status);
     if (at_rest)
         write_rest(&c, &b, inlet_pressure, inlet_temperature, outlet_pressure, inlet_temperature);
-    if (state->pressure_loss > STARVED_SHARE * inlet_pressure)
+    if (chain_starves(state->pressure_loss, inlet_pressure))
         state->advisories |= VTX_ADVISORY_STARVED;
     return VTX_OK;
 }

@@ -79,6 +79,9 @@ static inline const vtx_chain_element *chain_element_at(const struct chain *c, s
     return c->replacement && index == c->replaced ? c->replacement : &c->elements[index];
 }
 
+/* Common practice, no source: a supply should not take more than a tenth of the absolute pressure at its start. */
+static inline int chain_starves(double pressure_loss, double inlet_pressure) { return pressure_loss > 0.1 * inlet_pressure; }
+
 /* Closed to flow from its outlet to its inlet. */
 static inline int chain_is_one_way(const vtx_chain_element *e)
 {
