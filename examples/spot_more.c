@@ -41,6 +41,9 @@ void spot_print_work(const struct spot_job *s, const vtx_job *job)
     if (w.heat_removed < s->requirements.capacity)
         printf("  beware                 the air could carry the heat away, but this jet on this face takes only part of it:\n"
                "                         a larger face, a second outlet or a closer nozzle help; a larger cooler does little\n");
+    else if (w.heat_removed_low < s->requirements.capacity)
+        printf("  beware                 with a tube at the low end of the band the face gives %s too little: measure one point of your own tube\n",
+               report_power(s->requirements.capacity - w.heat_removed_low));
     if (isfinite(w.exposure_time))
         printf("  the part               is down to the target after %.0f s (%.0f to %.0f s)\n", w.exposure_time, w.exposure_time_low,
                w.exposure_time_high);
@@ -60,10 +63,15 @@ void spot_print_noise_and_cost(const struct spot_job *s, const vtx_job *job, con
         && vtx_level_at_distance(c->noise_level, c->noise_distance, s->operator_distance, &level) == VTX_OK) {
         level += 10 * log10(job->running);
         printf("\nNOISE\n  %.0f dB(A) at %.1f m from the stated level, free field; add 3 to 5 dB between walls\n", level, s->operator_distance);
-        if (level < 80)
+        if (level < VTX_EU_LOWER_ACTION_LEVEL)
             printf("  below the EU's lower action level of 80 dB(A) for a whole shift\n");
-        else if (vtx_niosh_permissible_time(level, &time) == VTX_OK)
-            printf("  permissible %.1f h a day by NIOSH's rule; from 80 dB(A) hearing protection must be on offer (2003/10/EC)\n", time / 3600);
+        else if (vtx_niosh_permissible_time(level, &time) == VTX_OK) {
+            if (time >= 8 * 3600)
+                printf("  bearable for a whole shift of 8 h by NIOSH's rule");
+            else
+                printf("  permissible %.1f h a day by NIOSH's rule", time / 3600);
+            printf("; from 80 dB(A) hearing protection must be on offer (2003/10/EC)\n");
+        }
     }
     if (s->specific_power > 0
         && vtx_air_use_cost(s->specific_power, p->free_air_flow * job->running, s->hours, s->price / 3.6e6, 0, &energy, &cost, NULL) == VTX_OK)
@@ -94,17 +102,16 @@ static void print_dryness(const vtx_job *job)
     vtx_job drier = *job;
     vtx_request request;
     vtx_sizing z;
-    int32_t asked = 6;
-    double limit;
+    int32_t asked;
     drier.supply.humidity_kind = VTX_SUPPLY_FROST_POINT;
     drier.supply.humidity = 233.15;
     if (vtx_request_init(&drier, VTX_SOUGHT_HUMIDITY, VTX_WISHED_FREEZING_MARGIN, 0, &request) != VTX_OK
         || vtx_size(&drier, &request, &z) != VTX_OK)
         return;
     printf("  dryness                a pressure frost point of %s or lower keeps even the best tube free of ice", report_temperature(z.value));
-    while (asked > 1 && (vtx_water_class_dew_point(asked, &limit) != VTX_OK || limit > z.value))
-        asked--;
-    printf(": ask for ISO 8573-1 water class %d\n", (int)asked);
+    if (vtx_water_class_to_ask(z.value, &asked) == VTX_OK)
+        printf(": ask for ISO 8573-1 water class %d", (int)asked);
+    printf("\n");
 }
 
 static void print_hose(const struct spot_job *s, const vtx_job *job)
