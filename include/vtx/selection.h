@@ -47,7 +47,6 @@ typedef struct vtx_verdict {
     double noise_level;      /* dB at the operator, all that run; NaN with FIELD_UNAVAILABLE when not stated */
     double freezing_margin;  /* K */
     double face_heat;        /* W, out of the face, efficiency of the question asked; NaN when not required */
-    double reserved_figure;  /* 0 */
     double cost;             /* the caller's, or air_flow when there is none */
     double short_by;         /* amount by which the failed limit is missed, above 0; 0 when nothing failed */
     int32_t failed;          /* enum vtx_failed, the first in the order of the enum, the face's heat right behind the capacity */

@@ -100,7 +100,7 @@ VTX_API vtx_status vtx_request_init(const vtx_job *job, int32_t sought, int32_t 
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (no value of the range gives a working job), NO_SOLUTION (met nowhere in the range), NOT_CONVERGED
  * advisory  those of the operating point at the answer; FIELD_UNAVAILABLE
- * accuracy  forward of the value meets the wish within 1e-9 of the figure's size, unless an end of the range binds
+ * accuracy  forward of the value meets the wish within 1e-8 of the figure's size, unless an end of the range binds
  * source    bracketed root of vtx_job_evaluate after a scan of 25 points, so that several branches are seen
  */
 VTX_API vtx_status vtx_size(const vtx_job *job, const vtx_request *request, vtx_sizing *sizing);

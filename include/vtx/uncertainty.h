@@ -55,7 +55,6 @@ typedef struct vtx_figure_uncertainty {
     double sensitivity[12];      /* unit of the figure per unit of the input's uncertainty, in the order of enum vtx_input */
     double share[12];            /* -, of the variance */
     double nonlinearity;         /* -, largest disagreement of the two one-sided differences, weighted by share */
-    double reserved_figure;      /* 0 */
     int32_t measure_next;        /* enum vtx_input with the largest share */
     int32_t advisories;          /* of the job's point; POORLY_DETERMINED when nonlinearity is above 0.2: first order is not enough */
 } vtx_figure_uncertainty;
@@ -79,7 +78,8 @@ VTX_API vtx_status vtx_input_uncertainty_init(vtx_input_uncertainty *uncertainty
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also when a step of one standard uncertainty leaves the range), NOT_CONVERGED
  * advisory  POORLY_DETERMINED: nonlinear over the steps taken
- * accuracy  standard uncertainty within 3 % of a Monte Carlo of 2e4 draws on the sample job, within 10 % with the uncalibrated band
+ * accuracy  standard uncertainty within 3 % of a Monte Carlo of 2e4 draws with an efficiency known to 0.03 (tests/cooler/test_uncertainty.c);
+ *           not measured with the whole band of an uncalibrated tube, where nonlinearity says how far first order may be trusted
  * source    JCGM 100:2008, equation 10, central differences over one standard uncertainty; independent inputs
  */
 VTX_API vtx_status vtx_job_uncertainty(const vtx_job *job, const vtx_input_uncertainty *uncertainty, int32_t figure,

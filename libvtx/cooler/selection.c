@@ -144,7 +144,6 @@ static vtx_status try_cooler(const vtx_job *job, const vtx_cooler *cooler, const
     v->noise_level = noise_at_operator(&t.job, r);
     v->freezing_margin = is_finite(t.point.cold_saturation_point) ? t.point.coldest_temperature - t.point.cold_saturation_point : 200;
     v->face_heat = r->face_heat > 0 ? t.work.heat_removed : quiet_nan();
-    v->reserved_figure = 0;
     v->cost = cost ? *cost : v->air_flow;
     v->advisories = t.point.advisories | (is_finite(v->noise_level) && is_finite(v->face_heat) ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE);
     judge(r, v);

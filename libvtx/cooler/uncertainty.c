@@ -100,7 +100,7 @@ static vtx_status propagate(const vtx_job *job, const double steps[INPUTS], int3
     }
     if (status != VTX_OK)
         return status;
-    r->nonlinearity = r->reserved_figure = 0;
+    r->nonlinearity = 0;
     r->measure_next = VTX_INPUT_SUPPLY_PRESSURE;
     for (int i = 0; i < INPUTS; i++) {
         r->share[i] = variance > 0 ? r->share[i] / variance : 0;

@@ -257,7 +257,7 @@ const struct call_description calls_cooler[] = {
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },
-        { CALL_OUT, sizeof(vtx_figure_uncertainty), "vtx_figure_uncertainty", "ddddddddddddddddddddddddddddddii", 0 } } },
+        { CALL_OUT, sizeof(vtx_figure_uncertainty), "vtx_figure_uncertainty", "dddddddddddddddddddddddddddddii", 0 } } },
 };
 
 const size_t calls_cooler_count = sizeof calls_cooler / sizeof calls_cooler[0];
