@@ -2,6 +2,7 @@
 #include <vtx/part.h>
 #include <vtx/material.h>
 
+#include "../base/quadrature.h"
 #include "radiation_kernel.h"
 
 #define AIR_MIN 50.0
@@ -266,10 +267,6 @@ vtx_status vtx_face_film_coefficient(double heat_flux, double air_temperature, d
     return VTX_OK;
 }
 
-/* Gauss and Legendre, ten points; Abramowitz and Stegun, table 25.4. */
-static const double node[5] = { 0.14887433898163122, 0.43339539412924721, 0.67940956829902444, 0.86506336668898454, 0.97390652851717174 };
-static const double weight[5] = { 0.29552422471475287, 0.26926671930999635, 0.21908636251598204, 0.14945134915058059, 0.06667134430868814 };
-
 struct radiating {
     double film, grey, steady;
 };
@@ -294,9 +291,9 @@ static double smooth_integral(const struct radiating *r, double from, double to)
     double sum = 0;
     for (int panel = 0; panel < PANELS; panel++) {
         const double middle = log(from) + (2 * panel + 1) * half;
-        for (size_t i = 0; i < ARRAY_LENGTH(node); i++) {
-            const double a = exp(middle - half * node[i]), b = exp(middle + half * node[i]);
-            sum += weight[i] * (a * smooth_part(r, a) + b * smooth_part(r, b));
+        for (int i = 0; i < GAUSS_HALF; i++) {
+            const double a = exp(middle - half * gauss_node[i]), b = exp(middle + half * gauss_node[i]);
+            sum += gauss_weight[i] * (a * smooth_part(r, a) + b * smooth_part(r, b));
         }
     }
     return sum * half;
