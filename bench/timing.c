@@ -51,6 +51,14 @@ struct timing time_loop(timed_loop *loop)
     return (struct timing){ time[0], time[REPEATS / 2], time[REPEATS * 9 / 10] };
 }
 
+void print_timing(const char *name, const struct timing *t, double unit, FILE *json)
+{
+    printf(" %10.1f %9.2f %10.1f %10.1f %10.3g", t->median, t->median / unit, t->minimum, t->p90, 1e9 / t->median);
+    if (json)
+        fprintf(json, ", \"%s\": { \"ns\": %.5g, \"e\": %.5g, \"minimum\": %.5g, \"p90\": %.5g }", name, t->median, t->median / unit,
+                t->minimum, t->p90);
+}
+
 void exp_loop(size_t n)
 {
     static double x[ITEMS], y[ITEMS];

@@ -3,6 +3,7 @@
 #define VTX_BENCH_TIMING_H
 
 #include <stddef.h>
+#include <stdio.h>
 
 /* Makes the call for n items, one after another. */
 typedef void timed_loop(size_t n);
@@ -15,6 +16,9 @@ struct timing {
 };
 
 struct timing time_loop(timed_loop *loop);
+
+/* Columns of a table: median, in ns and in units, minimum, p90, calls a second; and as a JSON member of that name, if there is a file. */
+void print_timing(const char *name, const struct timing *t, double unit, FILE *json);
 
 /* exp of numbers that vary, in a loop like those of the calls. */
 void exp_loop(size_t n);

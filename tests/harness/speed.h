@@ -1,4 +1,4 @@
-/* Times of calls, printed instead of tests when the environment names a file for them in VTX_SPEED. */
+/* Times of calls, printed instead of tests when the environment names a file for them in VTX_SPEED; with VTX_COUNT, instructions. */
 #ifndef VTX_TESTS_SPEED_H
 #define VTX_TESTS_SPEED_H
 
@@ -6,7 +6,7 @@
 
 void print_speed_unit(void);
 
-/* One line of text on standard output and one JSON object on a line of the file, if any. */
+/* One line of text on standard output and one JSON object on a line of the file, if any; or what bench/count_instructions reads. */
 void print_speed(const struct call_description *call, const struct call_values *sample, FILE *json);
 
 #endif

@@ -1,0 +1,13 @@
+/* What a benchmark ran on, for the head of its table. */
+#ifndef VTX_BENCH_MACHINE_H
+#define VTX_BENCH_MACHINE_H
+
+#include <stdio.h>
+
+/* Lines of text: machine, vector unit, compiler with its flags, version of libvtx. */
+void print_machine(void);
+
+/* The same as members of a JSON object, the comma behind each included. */
+void print_machine_json(FILE *json);
+
+#endif
