@@ -58,9 +58,10 @@ typedef struct vtx_service_readings {
 
 /* Ranked causes. Arrays of 13 are in the order of enum vtx_cause. */
 typedef struct vtx_diagnosis {
-    double size[13];             /* best estimate if this were the only cause; NaN where the cause cannot be (no filter in the line) */
-    double size_uncertainty[13]; /* standard; NaN where the readings do not see the cause */
-    double chi_square[13];       /* of all readings, explained by this cause */
+    double size[13];             /* best estimate if this were the only cause; below 0 where the readings point away from a cause that only
+                                    grows; NaN where the cause cannot be (no filter in the line) */
+    double size_uncertainty[13]; /* standard; NaN where the readings do not see the cause: no better than half its range */
+    double chi_square[13];       /* of all readings, explained by this cause; by size 0 when the estimate is below 0 */
     double probability[13];      /* -, chance of a larger chi_square; NaN without freedom */
     double separation[13];       /* standard deviations by which these readings would tell it from the leading cause; 0 for the leading one */
     double next_separation;      /* standard deviations by which next_reading would tell the leading two apart */
@@ -98,9 +99,9 @@ VTX_API vtx_status vtx_predict_readings(const vtx_job *job, int32_t cause, doubl
 
 /* Ranks the single causes that explain the readings.
  *
- * Each cause's size is fitted by least squares on the forward pass. "Nothing" leads as long as the readings agree with the healthy
- * cooler within what 95 of 100 healthy ones would show. Two causes count as indistinguishable when the best fit of the one to what the other
- * predicts differs by less than 3.29 standard deviations.
+ * Each cause's size is fitted by least squares on the forward pass. "Nothing" leads unless some cause explains the readings so much
+ * better that at most 5 of 100 healthy coolers would look like that. Two causes count as indistinguishable when the best fit of the one
+ * to what the other predicts differs by less than 3.29 standard deviations: then noise makes one of twenty look like the other.
  *
  * job        in   -   as vtx_predict_readings
  * readings   in   -   two or more
@@ -108,9 +109,11 @@ VTX_API vtx_status vtx_predict_readings(const vtx_job *job, int32_t cause, doubl
  *
  * status    OK, BAD_ARGUMENT (also fewer than two readings), OUT_OF_RANGE, NOT_CONVERGED
  * advisory  INDISTINGUISHABLE, IMPOSSIBLE_READINGS, MODEL_MISFIT, FIELD_UNAVAILABLE
- * accuracy  sizes to 1 % without noise, for each cause alone (tests/cooler/test_diagnosis.c)
- * source    least squares; chi-square test of fit
- * note      blocked hot outlet and narrow valve are the same to any gauge; so are low supply and loaded filter without a gauge ahead of the filter
+ * accuracy  sizes to 1e-6 without noise, for each cause alone (tests/cooler/test_diagnosis.c); with noise bench/diagnosis.md
+ * source    least squares; chi-square test of fit, Bonferroni's bound for several tests
+ * note      blocked hot outlet and narrow valve are the same to any gauge: both only scale the valve's area. Narrowed cold outlet and wide
+ *           valve differ in the chamber's pressure alone, which no gauge shows while the inlet nozzle is choked. Low supply and loaded filter
+ *           differ only ahead of the filter
  * caution   shut off, vent and lock out before opening anything; cold and hot ends hurt skin, jets and noise eyes and ears
  */
 VTX_API vtx_status vtx_diagnose(const vtx_job *job, const vtx_service_readings *readings, vtx_diagnosis *diagnosis);

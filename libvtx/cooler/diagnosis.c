@@ -1,77 +1,26 @@
-/* Single causes fitted to readings, ranked, and told apart. */
+/* Single causes ranked, and told apart. */
 #include <vtx/diagnosis.h>
 
-#include <vtx/process.h>
-
 #include "../base/distribution.h"
-#include "../base/root.h"
-#include "fault.h"
+#include "contradiction.h"
 #include "job_pass.h"
+#include "signature.h"
 
-/* Two causes differ by less: one fits the other's readings in more than one of twenty cases (2 x 1.645). */
+/* Two causes differ by less: one fits the other's readings better in more than one of twenty cases (2 x 1.645). */
 static const double distinguishable = 3.289707253902945;
-static const double healthy_share = 0.95;
 
-struct evidence {
-    const vtx_job *healthy;
-    double value[READINGS];
-    double uncertainty[READINGS];
-    int given[READINGS];
-    int count;
-    int32_t cause;
-};
+/* Of a hundred healthy coolers, this many at most are called faulty. */
+static const double false_alarms = 0.05;
 
-static int slot(int32_t number, int32_t first) { return (int)(number - first); }
+static int slot(int32_t cause) { return (int)(cause - VTX_CAUSE_NOTHING); }
 
-static double chi_square_at(double size, void *context)
-{
-    const struct evidence *e = context;
-    double predicted[READINGS], sum = 0;
-    if (fault_readings(e->healthy, e->cause, size, predicted) != VTX_OK)
-        return 1e12; /* no state of the cooler: never the best */
-    for (int i = 0; i < READINGS; i++)
-        if (e->given[i])
-            sum += square((predicted[i] - e->value[i]) / e->uncertainty[i]);
-    return sum;
-}
-
-/* Size with the least chi-square. */
-static vtx_status fit_size(struct evidence *e, int32_t cause, double *size, double *chi_square)
-{
-    const struct fault_range range = fault_sizes(cause);
-    e->cause = cause;
-    *size = 0;
-    if (cause != VTX_CAUSE_NOTHING) {
-        const vtx_status status = find_minimum(chi_square_at, e, range.low, range.high, 1e-7 * (range.high - range.low), size);
-        if (status != VTX_OK)
-            return status;
-    }
-    *chi_square = chi_square_at(*size, e);
-    return VTX_OK;
-}
-
-/* Standard uncertainty by the readings' sensitivity to the size; NaN when they do not see it. */
-static double size_uncertainty(const struct evidence *e, int32_t cause, double size)
-{
-    const struct fault_range range = fault_sizes(cause);
-    const double step = 1e-4 * (range.high - range.low);
-    const double low = larger(size - step, range.low), high = smaller(size + step, range.high);
-    double below[READINGS], above[READINGS], information = 0;
-    if (!(high > low) || fault_readings(e->healthy, cause, low, below) != VTX_OK || fault_readings(e->healthy, cause, high, above) != VTX_OK)
-        return quiet_nan();
-    for (int i = 0; i < READINGS; i++)
-        if (e->given[i])
-            information += square((above[i] - below[i]) / ((high - low) * e->uncertainty[i]));
-    return information > 0 ? 1 / sqrt(information) : quiet_nan();
-}
-
-/* chi-square value that a share of healthy coolers does not exceed, by bisection of the exceedance. */
-static double chi_square_limit(int freedom)
+/* chi-square value that is exceeded with the probability, by bisection. */
+static double chi_square_limit(double exceedance, int freedom)
 {
     double low = 0, high = 200;
     for (int i = 0; i < 60; i++) {
         const double middle = 0.5 * (low + high);
-        if (chi_square_exceedance(middle, freedom) > 1 - healthy_share)
+        if (chi_square_exceedance(middle, freedom) > exceedance)
             low = middle;
         else
             high = middle;
@@ -79,40 +28,61 @@ static double chi_square_limit(int freedom)
     return high;
 }
 
-static void put_in_order(const struct evidence *e, vtx_diagnosis *d)
+/* By how much a cause must lessen chi-square before it is believed. Each cause is a one-sided test of its own, a cause that can go
+ * either way two: their chances of a false alarm add up to no more than the allowed one (Bonferroni). No cause can explain more
+ * than all of chi-square, whose own limit is lower when there are few readings. */
+static double least_evidence(const struct causes *c, const vtx_diagnosis *d, int readings)
 {
-    const int healthy = d->chi_square[0] <= chi_square_limit(e->count);
-    for (int i = 0; i < CAUSES; i++)
-        d->order[i] = VTX_CAUSE_NOTHING + i;
+    int tests = 0;
     for (int i = 1; i < CAUSES; i++)
-        for (int k = i; k > 0; k--) {
-            const int here = slot(d->order[k], VTX_CAUSE_NOTHING), before = slot(d->order[k - 1], VTX_CAUSE_NOTHING);
-            const double x = is_finite(d->chi_square[here]) ? d->chi_square[here] : DBL_MAX;
-            const double y = is_finite(d->chi_square[before]) ? d->chi_square[before] : DBL_MAX;
-            const int forward = healthy && here == 0 ? 1 : healthy && before == 0 ? 0 : x < y;
-            if (!forward)
-                break;
-            const int32_t moved = d->order[k];
-            d->order[k] = d->order[k - 1];
-            d->order[k - 1] = moved;
-        }
+        if (c->possible[i] && is_finite(d->size_uncertainty[i]))
+            tests += fault_sizes(VTX_CAUSE_NOTHING + i).low < 0 ? 2 : 1;
+    const double all = chi_square_limit(false_alarms, readings);
+    return tests > 0 ? smaller(all, square(normal_quantile(1 - false_alarms / tests))) : all;
 }
 
+static int comes_first(const vtx_diagnosis *d, int here, int before, int healthy)
+{
+    if (healthy && (here == 0 || before == 0))
+        return here == 0;
+    const double x = is_finite(d->chi_square[here]) ? d->chi_square[here] : DBL_MAX;
+    const double y = is_finite(d->chi_square[before]) ? d->chi_square[before] : DBL_MAX;
+    return x < y;
+}
+
+static void put_in_order(double evidence_needed, vtx_diagnosis *d)
+{
+    double least = d->chi_square[0];
+    for (int i = 1; i < CAUSES; i++)
+        least = is_finite(d->chi_square[i]) ? smaller(d->chi_square[i], least) : least;
+    const int healthy = d->chi_square[0] - least <= evidence_needed;
+    for (int i = 0; i < CAUSES; i++) {
+        int k = i;
+        for (; k > 0 && comes_first(d, i, slot(d->order[k - 1]), healthy); k--)
+            d->order[k] = d->order[k - 1];
+        d->order[k] = VTX_CAUSE_NOTHING + i;
+    }
+}
+
+/* A size that the cause can have. */
+static double physical_size(const vtx_diagnosis *d, int32_t cause) { return larger(d->size[slot(cause)], fault_sizes(cause).low); }
+
 /* How far every other cause is from imitating the leading one, without noise. */
-static vtx_status separate_from_leader(const struct evidence *e, vtx_diagnosis *d)
+static vtx_status separate_from_leader(const struct causes *c, const struct evidence *e, vtx_diagnosis *d)
 {
     struct evidence imitation = *e;
-    const int leader = slot(d->order[0], VTX_CAUSE_NOTHING);
-    double least = DBL_MAX, size, chi_square;
-    vtx_status status = fault_readings(e->healthy, d->order[0], d->size[leader], imitation.value);
+    const int leader = slot(d->order[0]);
+    double least = DBL_MAX;
+    vtx_status status = signature_at(&c->signature[leader], physical_size(d, d->order[0]), imitation.value);
     d->partner = VTX_CAUSE_NOTHING;
     d->partners = 0;
     for (int i = 0; i < CAUSES && status == VTX_OK; i++) {
+        struct fitted_size fit;
         d->separation[i] = i == leader ? 0 : quiet_nan();
-        if (i == leader || !is_finite(d->chi_square[i]))
+        if (i == leader || !c->possible[i])
             continue;
-        status = fit_size(&imitation, VTX_CAUSE_NOTHING + i, &size, &chi_square);
-        d->separation[i] = sqrt(chi_square);
+        status = signature_fit(&c->signature[i], &imitation, &fit);
+        d->separation[i] = sqrt(fit.chi_square);
         if (leader != 0 && i != 0 && d->separation[i] < distinguishable) {
             d->partners++;
             if (d->chi_square[i] < least) {
@@ -132,7 +102,7 @@ static double ordinary_uncertainty(int reading, double predicted)
     return temperature ? 0.5 : 0.01 * predicted;
 }
 
-static vtx_status choose_next(const struct evidence *e, vtx_diagnosis *d)
+static vtx_status choose_next(const struct causes *c, const struct evidence *e, vtx_diagnosis *d)
 {
     double first[READINGS], second[READINGS];
     d->next_reading = -1;
@@ -140,9 +110,9 @@ static vtx_status choose_next(const struct evidence *e, vtx_diagnosis *d)
     if (d->order[0] == VTX_CAUSE_NOTHING)
         return VTX_OK;
     const int32_t rival = d->order[1] == VTX_CAUSE_NOTHING ? d->order[2] : d->order[1];
-    vtx_status status = fault_readings(e->healthy, d->order[0], d->size[slot(d->order[0], VTX_CAUSE_NOTHING)], first);
+    vtx_status status = signature_at(&c->signature[slot(d->order[0])], physical_size(d, d->order[0]), first);
     if (status == VTX_OK)
-        status = fault_readings(e->healthy, rival, d->size[slot(rival, VTX_CAUSE_NOTHING)], second);
+        status = signature_at(&c->signature[slot(rival)], physical_size(d, rival), second);
     for (int i = 0; i < READINGS && status == VTX_OK; i++) {
         const double apart = fabs(first[i] - second[i]) / ordinary_uncertainty(i, first[i]);
         if (!e->given[i] && (d->next_reading < 0 || apart > d->next_separation)) {
@@ -153,111 +123,44 @@ static vtx_status choose_next(const struct evidence *e, vtx_diagnosis *d)
     return status;
 }
 
-/* The reading among these that lies farthest from the healthy cooler, in its own uncertainty. */
-static int32_t most_suspect(const struct evidence *e, const double healthy[READINGS], const int32_t *among, int count)
+static vtx_status fit_causes(const struct causes *c, const struct evidence *e, vtx_diagnosis *d)
 {
-    int32_t worst = among[0];
-    double most = -1;
-    for (int i = 0; i < count; i++) {
-        const int k = slot(among[i], VTX_READ_SUPPLY_PRESSURE);
-        const double off = e->given[k] ? fabs(healthy[k] - e->value[k]) / e->uncertainty[k] : -1;
-        if (off > most) {
-            most = off;
-            worst = among[i];
-        }
-    }
-    return worst;
-}
-
-static int at(int32_t reading) { return slot(reading, VTX_READ_SUPPLY_PRESSURE); }
-
-/* Three standard deviations beyond what a law allows. */
-static int exceeds(double excess, double variance) { return excess > 3 * sqrt(variance); }
-
-static int32_t contradiction_of(const struct evidence *e, const vtx_operating_point *p, double throttled, double reversible)
-{
-    const double *v = e->value, *u = e->uncertainty;
-    const int t0 = at(VTX_READ_INLET_TEMPERATURE), tc = at(VTX_READ_COLD_TEMPERATURE), th = at(VTX_READ_HOT_TEMPERATURE);
-    const int m = at(VTX_READ_INLET_FLOW), mc = at(VTX_READ_COLD_FLOW);
-    const int temperatures = e->given[t0] && e->given[tc] && e->given[th];
-    if (e->given[m] && e->given[mc] && exceeds(v[mc] - v[m], square(u[m]) + square(u[mc])))
-        return VTX_CONTRADICTION_FLOWS;
-    if (e->given[t0] && e->given[tc]
-        && exceeds(v[t0] - (p->inlet_temperature - reversible) - v[tc], square(u[t0]) + square(u[tc])))
-        return VTX_CONTRADICTION_ENTROPY;
-    if (temperatures && exceeds(v[t0] - (p->inlet_temperature - throttled) - larger(v[tc], v[th]), square(u[t0]) + square(u[th])))
-        return VTX_CONTRADICTION_BOTH_COLDER;
-    if (temperatures && e->given[m] && e->given[mc] && v[th] - v[tc] > 3 * (u[th] + u[tc])) {
-        /* Balance of a perfect gas with the throttle's drop: mu = (Th - T0 + dJT)/(Th - Tc), with its uncertainty. */
-        const double drop = p->inlet_temperature - throttled, span = v[th] - v[tc];
-        const double by_heat = (v[th] - v[t0] + drop) / span, by_flow = v[mc] / v[m];
-        const double variance = square(by_flow) * (square(u[m] / v[m]) + square(u[mc] / v[mc]))
-            + (square(u[t0]) + square((1 - by_heat) * u[th]) + square(by_heat * u[tc])) / square(span) + square(0.01);
-        if (exceeds(fabs(by_heat - by_flow), variance))
-            return VTX_CONTRADICTION_COLD_FRACTION;
-    }
-    return VTX_CONTRADICTION_NONE;
-}
-
-static vtx_status check_laws(const struct evidence *e, vtx_diagnosis *d)
-{
-    static const int32_t flows[] = { VTX_READ_INLET_FLOW, VTX_READ_COLD_FLOW };
-    static const int32_t temperatures[] = { VTX_READ_INLET_TEMPERATURE, VTX_READ_COLD_TEMPERATURE, VTX_READ_HOT_TEMPERATURE };
-    static const int32_t all[] = { VTX_READ_INLET_TEMPERATURE, VTX_READ_COLD_TEMPERATURE, VTX_READ_HOT_TEMPERATURE, VTX_READ_INLET_FLOW,
-                                   VTX_READ_COLD_FLOW };
-    vtx_operating_point p;
-    double healthy[READINGS], throttled, reversible;
-    vtx_status status = job_pass(e->healthy, &p, NULL);
-    if (status == VTX_OK)
-        status = fault_readings(e->healthy, VTX_CAUSE_NOTHING, 0, healthy);
-    if (status == VTX_OK)
-        status = vtx_expansion_throttle(e->healthy->setting.model, p.inlet_pressure, p.inlet_temperature, p.humidity_ratio, p.cold_pressure,
-                                        &throttled);
-    if (status == VTX_OK)
-        status = vtx_expansion_isentropic(e->healthy->setting.model, p.inlet_pressure, p.inlet_temperature, p.humidity_ratio,
-                                          p.cold_pressure, &reversible);
-    if (status != VTX_OK)
-        return status;
-    d->contradiction = contradiction_of(e, &p, throttled, reversible);
-    d->wrong_reading = -1;
-    if (d->contradiction == VTX_CONTRADICTION_NONE)
-        return VTX_OK;
-    d->advisories |= VTX_ADVISORY_IMPOSSIBLE_READINGS;
-    if (d->contradiction == VTX_CONTRADICTION_FLOWS)
-        d->wrong_reading = most_suspect(e, healthy, flows, 2);
-    else if (d->contradiction == VTX_CONTRADICTION_COLD_FRACTION)
-        d->wrong_reading = most_suspect(e, healthy, all, 5);
-    else
-        d->wrong_reading = most_suspect(e, healthy, temperatures, 3);
-    return VTX_OK;
-}
-
-static vtx_status diagnose(struct evidence *e, vtx_diagnosis *d)
-{
-    vtx_status status = VTX_OK;
-    d->advisories = 0;
-    d->readings = e->count;
     for (int i = 0; i < CAUSES; i++) {
-        const int32_t cause = VTX_CAUSE_NOTHING + i;
+        struct fitted_size fit;
         d->size[i] = d->size_uncertainty[i] = d->chi_square[i] = d->probability[i] = d->separation[i] = quiet_nan();
-        if (!fault_possible(e->healthy, cause))
+        if (!c->possible[i])
             continue;
-        status = fit_size(e, cause, &d->size[i], &d->chi_square[i]);
+        const vtx_status status = signature_fit(&c->signature[i], e, &fit);
         if (status != VTX_OK)
             return status;
         const int freedom = e->count - (i > 0);
-        d->size_uncertainty[i] = i == 0 ? 0 : size_uncertainty(e, cause, d->size[i]);
-        d->probability[i] = freedom > 0 ? chi_square_exceedance(d->chi_square[i], freedom) : quiet_nan();
+        d->size[i] = fit.size;
+        d->chi_square[i] = fit.chi_square;
+        d->size_uncertainty[i] = i == 0 ? 0 : signature_uncertainty(&c->signature[i], e, fit.size);
+        d->probability[i] = freedom > 0 ? chi_square_exceedance(fit.chi_square, freedom) : quiet_nan();
     }
-    put_in_order(e, d);
-    status = separate_from_leader(e, d);
+    return VTX_OK;
+}
+
+static vtx_status diagnose(const vtx_job *healthy, const struct evidence *e, vtx_diagnosis *d)
+{
+    struct causes c;
+    vtx_status status = causes_make(healthy, &c);
+    d->advisories = 0;
+    d->readings = e->count;
     if (status == VTX_OK)
-        status = choose_next(e, d);
+        status = fit_causes(&c, e, d);
+    if (status != VTX_OK)
+        return status;
+    put_in_order(least_evidence(&c, d, e->count), d);
+    status = separate_from_leader(&c, e, d);
     if (status == VTX_OK)
-        status = check_laws(e, d);
+        status = choose_next(&c, e, d);
+    if (status == VTX_OK)
+        status = check_laws(&c, e, d);
     if (d->partners > 0)
         d->advisories |= VTX_ADVISORY_INDISTINGUISHABLE;
-    const double leading = d->probability[slot(d->order[0], VTX_CAUSE_NOTHING)];
+    const double leading = d->probability[slot(d->order[0])];
     if (is_finite(leading) && leading < 0.01)
         d->advisories |= VTX_ADVISORY_MODEL_MISFIT;
     for (int i = 0; i < CAUSES; i++)
@@ -320,13 +223,13 @@ static vtx_status gather(const vtx_service_readings *r, struct evidence *e)
 vtx_status vtx_diagnose(const vtx_job *job, const vtx_service_readings *readings, vtx_diagnosis *diagnosis)
 {
     vtx_job healthy;
-    struct evidence e = { .healthy = &healthy };
+    struct evidence e;
     vtx_status status = worse(require(readings != NULL && diagnosis != NULL), job_check(job));
     if (status == VTX_OK)
         status = gather(readings, &e);
     if (status == VTX_OK)
         status = fault_open(job, &healthy);
     if (status == VTX_OK)
-        status = diagnose(&e, diagnosis);
+        status = diagnose(&healthy, &e, diagnosis);
     return status == VTX_OK ? VTX_OK : POISON_STRUCT(diagnosis, vtx_diagnosis, order, status);
 }
