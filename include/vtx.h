@@ -6,6 +6,7 @@
 #include <vtx/decision.h>
 #include <vtx/quantity.h>
 #include <vtx/status.h>
+#include <vtx/trend.h>
 #include <vtx/units.h>
 #include <vtx/version.h>
 

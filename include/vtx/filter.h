@@ -1,7 +1,7 @@
 /* Filters in service: pressure drop at any flow, how loaded the element is, when to change it.
  *
  * Not what a filter keeps back: purity.h. Its place among the other parts of a line: chain.h.
- * See also: compressor.h for what a pascal of pressure drop costs in power. */
+ * See also: trend.h for the date from several readings, compressor.h for what a pascal of pressure drop costs in power. */
 #ifndef VTX_FILTER_H
 #define VTX_FILTER_H
 
@@ -64,6 +64,28 @@ VTX_API vtx_status vtx_filter_drop(const vtx_filter *filter, double density, dou
  */
 VTX_API vtx_status vtx_filter_loading(const vtx_filter *filter, double density, double mass_flow, double drop, double *loading);
 
+/* A reading of the pressure drop carried to another flow: what the same element would show there, so that readings of different days compare.
+ *
+ * filter             in
+ * density            in   kg/m3  0.1..1000, of the compressed air at the reading
+ * mass_flow          in   kg/s   1e-9..1e4, at the reading
+ * drop               in   Pa     0.01..1e8, the reading
+ * flow_uncertainty   in   kg/s   0..1e4, standard
+ * drop_uncertainty   in   Pa     0..1e8, standard
+ * reference_density  in   kg/m3  0.1..1000, of the compressed air at the other flow
+ * reference_flow     in   kg/s   1e-9..1e4
+ * reference_drop     out  Pa
+ * uncertainty        out  Pa     standard; may be null
+ *
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION (the clean housing alone would cost more)
+ * accuracy  that of the split between medium and housing: at most the difference of flow and its square; first order in the uncertainties
+ * source    vtx_filter_loading, then vtx_filter_drop; JCGM 100:2008, equation 10
+ * note      what trend.h needs: its limit is then the change_drop, at the rated flow and density
+ */
+VTX_API vtx_status vtx_filter_drop_at_reference(const vtx_filter *filter, double density, double mass_flow, double drop, double flow_uncertainty,
+                                                double drop_uncertainty, double reference_density, double reference_flow,
+                                                double *reference_drop, double *uncertainty);
+
 /* Loading at which the element is due: the drop at the rated flow reaches change_drop.
  *
  * filter   in
@@ -125,6 +147,13 @@ VTX_API vtx_status vtx_filter_loading_batch(size_t n, const vtx_filter *filter, 
         const double *density, ptrdiff_t density_stride, const double *mass_flow, ptrdiff_t mass_flow_stride,
         const double *drop, ptrdiff_t drop_stride, double *loading, ptrdiff_t loading_stride, int32_t *status,
         size_t *failed);
+VTX_API vtx_status vtx_filter_drop_at_reference_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride,
+        const double *density, ptrdiff_t density_stride, const double *mass_flow, ptrdiff_t mass_flow_stride,
+        const double *drop, ptrdiff_t drop_stride, const double *flow_uncertainty, ptrdiff_t flow_uncertainty_stride,
+        const double *drop_uncertainty, ptrdiff_t drop_uncertainty_stride, const double *reference_density,
+        ptrdiff_t reference_density_stride, const double *reference_flow, ptrdiff_t reference_flow_stride,
+        double *reference_drop, ptrdiff_t reference_drop_stride, double *uncertainty, ptrdiff_t uncertainty_stride,
+        int32_t *status, size_t *failed);
 VTX_API vtx_status vtx_filter_loading_when_due_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride,
         double *loading, ptrdiff_t loading_stride, int32_t *status, size_t *failed);
 VTX_API vtx_status vtx_filter_element_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride,

@@ -79,6 +79,30 @@ vtx_status vtx_filter_loading(const vtx_filter *filter, double density, double m
     return VTX_OK;
 }
 
+vtx_status vtx_filter_drop_at_reference(const vtx_filter *filter, double density, double mass_flow, double drop, double flow_uncertainty,
+                                        double drop_uncertainty, double reference_density, double reference_flow, double *reference_drop,
+                                        double *uncertainty)
+{
+    double loading, found;
+    vtx_status status = worse(require(reference_drop != NULL), vtx_filter_loading(filter, density, mass_flow, drop, &loading));
+    status = worse(status, worse(check_amount(flow_uncertainty, FILTER_FLOW_MAX), check_amount(drop_uncertainty, DROP_MAX)));
+    status = worse(status, worse(check_density(reference_density), check_positive(reference_flow, MASS_FLOW_MIN, FILTER_FLOW_MAX)));
+    if (status == VTX_OK)
+        status = vtx_filter_drop(filter, reference_density, reference_flow, loading, &found);
+    if (status != VTX_OK) {
+        poison(uncertainty, status);
+        return poison(reference_drop, status);
+    }
+    *reference_drop = found;
+    if (uncertainty) {
+        /* The loading goes as (drop - b q^2)/(a q): by the drop 1/(a q), by the flow -(drop + b q^2)/(a q^2). */
+        const double carried = medium_drop(filter, reference_density, reference_flow) / medium_drop(filter, density, mass_flow);
+        const double by_flow = carried * (drop + housing_drop(filter, density, mass_flow)) / mass_flow;
+        *uncertainty = hypot(carried * drop_uncertainty, by_flow * flow_uncertainty);
+    }
+    return VTX_OK;
+}
+
 vtx_status vtx_filter_loading_when_due(const vtx_filter *filter, double *loading)
 {
     vtx_status status = worse(require(loading != NULL), check_filter(filter));

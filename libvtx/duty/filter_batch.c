@@ -46,6 +46,38 @@ vtx_status vtx_filter_loading_batch(size_t n, const vtx_filter *filter, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_loading_item, status, failed);
 }
 
+static vtx_status filter_drop_at_reference_item(const struct batch *b, size_t i)
+{
+    vtx_filter filter;
+    batch_get_bytes(b, 0, i, &filter, sizeof filter);
+    double reference_drop;
+    double uncertainty;
+    const vtx_status answer = vtx_filter_drop_at_reference(&filter, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
+        &reference_drop, &uncertainty);
+    batch_put(b, 0, i, &reference_drop, sizeof reference_drop);
+    batch_put(b, 1, i, &uncertainty, sizeof uncertainty);
+    return answer;
+}
+
+vtx_status vtx_filter_drop_at_reference_batch(size_t n, const vtx_filter *filter, ptrdiff_t filter_stride,
+        const double *density, ptrdiff_t density_stride, const double *mass_flow, ptrdiff_t mass_flow_stride,
+        const double *drop, ptrdiff_t drop_stride, const double *flow_uncertainty, ptrdiff_t flow_uncertainty_stride,
+        const double *drop_uncertainty, ptrdiff_t drop_uncertainty_stride, const double *reference_density,
+        ptrdiff_t reference_density_stride, const double *reference_flow, ptrdiff_t reference_flow_stride,
+        double *reference_drop, ptrdiff_t reference_drop_stride, double *uncertainty, ptrdiff_t uncertainty_stride,
+        int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { filter, filter_stride }, { density, density_stride },
+        { mass_flow, mass_flow_stride }, { drop, drop_stride }, { flow_uncertainty, flow_uncertainty_stride },
+        { drop_uncertainty, drop_uncertainty_stride }, { reference_density, reference_density_stride },
+        { reference_flow, reference_flow_stride } };
+    const struct batch_output out[] = { { reference_drop, reference_drop_stride, 0 },
+        { uncertainty, uncertainty_stride, 1 } };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_drop_at_reference_item, status,
+        failed);
+}
+
 static vtx_status filter_loading_when_due_item(const struct batch *b, size_t i)
 {
     vtx_filter filter;

@@ -1,5 +1,6 @@
 /* Every numeric call of the base layer in one shape. Written by build-aux/generate. */
 #include <vtx/decision.h>
+#include <vtx/trend.h>
 #include <vtx/units.h>
 
 #include <math.h>
@@ -123,6 +124,30 @@ static vtx_status global_risk_between_columns(size_t n, const struct call_values
         column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
 }
 
+static vtx_status trend_at_call(const struct call_values *v)
+{
+    return vtx_trend_at(v->record[0], v->number[0], v->out[0], v->out[1]);
+}
+
+static vtx_status trend_at_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_trend_at_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
+static vtx_status trend_crosses_call(const struct call_values *v)
+{
+    return vtx_trend_crosses(v->record[0], v->number[0], v->selector[0], v->number[1], v->number[2], v->out[0]);
+}
+
+static vtx_status trend_crosses_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_trend_crosses_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        v->selector[0], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status absolute_pressure_call(const struct call_values *v)
 {
     return vtx_absolute_pressure(v->number[0], v->number[1], v->out[0]);
@@ -208,6 +233,18 @@ const struct call_description calls_base[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e-12, 1e12 },
         { CALL_OUT, sizeof(double), "double", "d", 0 },
         { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_trend_at", trend_at_call, trend_at_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_trend), "vtx_trend", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, -1e12, 1e12 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
+    { "vtx_trend_crosses", trend_crosses_call, trend_crosses_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_trend), "vtx_trend", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, -1e12, 1e12 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0.5, 0.999 },
+        { CALL_OUT, sizeof(vtx_trend_crossing), "vtx_trend_crossing", "dddddddii", 0 } } },
     { "vtx_absolute_pressure", absolute_pressure_call, absolute_pressure_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 10000, 200000 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },

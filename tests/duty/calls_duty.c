@@ -689,6 +689,22 @@ static vtx_status filter_loading_columns(size_t n, const struct call_values *v, 
         column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status filter_drop_at_reference_call(const struct call_values *v)
+{
+    return vtx_filter_drop_at_reference(v->record[0], v->number[0], v->number[1], v->number[2], v->number[3],
+        v->number[4], v->number[5], v->number[6], v->out[0], v->out[1]);
+}
+
+static vtx_status filter_drop_at_reference_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_filter_drop_at_reference_batch(n, column->in[0], column->in_stride[0], column->in[1],
+        column->in_stride[1], column->in[2], column->in_stride[2], column->in[3], column->in_stride[3],
+        column->in[4], column->in_stride[4], column->in[5], column->in_stride[5], column->in[6],
+        column->in_stride[6], column->in[7], column->in_stride[7], column->out[0], column->out_stride[0],
+        column->out[1], column->out_stride[1], column->status, column->failed);
+}
+
 static vtx_status filter_loading_when_due_call(const struct call_values *v)
 {
     return vtx_filter_loading_when_due(v->record[0], v->out[0]);
@@ -2001,6 +2017,17 @@ const struct call_description calls_duty[] = {
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e-9, 1e4 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0.01, 1e8 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_filter_drop_at_reference", filter_drop_at_reference_call, filter_drop_at_reference_columns, 10,
+      { { CALL_RECORD, sizeof(vtx_filter), "vtx_filter", NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0.1, 1000 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e-9, 1e4 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0.01, 1e8 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 1e4 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 1e8 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0.1, 1000 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e-9, 1e4 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 },
+        { CALL_OUT, sizeof(double), "double", "d", 1 } } },
     { "vtx_filter_loading_when_due", filter_loading_when_due_call, filter_loading_when_due_columns, 2,
       { { CALL_RECORD, sizeof(vtx_filter), "vtx_filter", NULL, 0 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },

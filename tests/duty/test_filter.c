@@ -66,6 +66,35 @@ static void a_drop_below_that_of_the_housing_has_no_loading(void)
     EXPECT(loading < 1);
 }
 
+static double carried(const vtx_filter *f, double density, double flow, double drop)
+{
+    double found = 0;
+    EXPECT_OK(vtx_filter_drop_at_reference(f, density, flow, drop, 0, 0, f->rated_density, f->rated_flow, &found, NULL));
+    return found;
+}
+
+static void readings_of_different_days_compare_at_one_flow(void)
+{
+    struct random_state r;
+    random_seed(&r, 47);
+    vtx_filter f = sample_filter();
+    for (int i = 0; i < RANDOM_CASES; i++) {
+        f.medium_share = random_uniform(&r, 0.2, 1);
+        const double loading = random_uniform(&r, 0.8, 8), density = random_uniform(&r, 5, 12), flow = random_uniform(&r, 0.005, 0.03);
+        const double by_flow = random_uniform(&r, 0, 0.02) * flow, by_drop = random_uniform(&r, 10, 500);
+        double drop, same, expected, found, uncertainty;
+        EXPECT_OK(vtx_filter_drop(&f, density, flow, loading, &drop));
+        EXPECT_OK(vtx_filter_drop(&f, f.rated_density, f.rated_flow, loading, &expected));
+        EXPECT_OK(vtx_filter_drop_at_reference(&f, density, flow, drop, by_flow, by_drop, f.rated_density, f.rated_flow, &found, &uncertainty));
+        EXPECT_NEAR(found, expected, 1e-12);
+        EXPECT_OK(vtx_filter_drop_at_reference(&f, density, flow, drop, by_flow, by_drop, density, flow, &same, NULL));
+        EXPECT_NEAR(same, drop, 1e-13);
+        const double slope_flow = (carried(&f, density, flow * (1 + 1e-5), drop) - carried(&f, density, flow * (1 - 1e-5), drop)) / (2e-5 * flow);
+        const double slope_drop = (carried(&f, density, flow, drop * (1 + 1e-5)) - carried(&f, density, flow, drop * (1 - 1e-5))) / (2e-5 * drop);
+        EXPECT_NEAR(uncertainty, hypot(slope_flow * by_flow, slope_drop * by_drop), 1e-6);
+    }
+}
+
 static void an_element_is_due_when_it_has_come_all_the_way(void)
 {
     struct random_state r;
@@ -185,6 +214,7 @@ static const struct test_case tests[] = {
     { "worked values are reproduced", worked_values_are_reproduced },
     { "drop and loading invert", drop_and_loading_invert },
     { "a drop below that of the housing has no loading", a_drop_below_that_of_the_housing_has_no_loading },
+    { "readings of different days compare at one flow", readings_of_different_days_compare_at_one_flow },
     { "an element is due when it has come all the way", an_element_is_due_when_it_has_come_all_the_way },
     { "no growth tells no time", no_growth_tells_no_time },
     { "the economic interval costs least", the_economic_interval_costs_least },
