@@ -4,7 +4,7 @@
 
 #include "counting.h"
 
-enum { ITEMS = 16, DAY = 4, MONTHS = 12, STREAMS = 3, READINGS = 12, COOLERS = 5, ELEMENTS = 4 };
+enum { ITEMS = 16, DAY = 4, MONTHS = 12, STREAMS = 3, READINGS = 12, COOLERS = 5, ELEMENTS = 4, VISITS = 6 };
 
 static size_t failures;
 static const char *volatile text_sink;
@@ -26,6 +26,9 @@ static vtx_tube tube;
 static vtx_reading readings[READINGS];
 static vtx_reading_check checks[READINGS];
 static vtx_calibration calibration;
+static vtx_trend trend;
+static const double visit_time[VISITS] = { 0, 2.6e6, 5.2e6, 7.8e6, 1e7, 1.3e7 }, visit_drop[VISITS] = { 12e3, 15e3, 18e3, 21e3, 24e3, 27e3 };
+static const double drop_uncertainty[VISITS] = { 400, 400, 400, 500, 500, 500 };
 static vtx_job job;
 static vtx_cooler coolers[COOLERS];
 static vtx_requirements requirements, fresh_requirements;
@@ -152,6 +155,7 @@ CALL(vtx_chain_inlet_pressure, elements, ELEMENTS, 0.008 * v, 293.15, 5e5, &chai
 CALL(vtx_chain_feed, elements, ELEMENTS, &consumer, 7e5 * v, 293.15, 101325, &chain, joints)
 CALL(vtx_chain_line_diameter, elements, ELEMENTS, 2, 0.008 * v, 7e5, 293.15, 5e5, &result)
 
+CALL(vtx_trend_fit, visit_time, visit_drop, drop_uncertainty, VISITS, VTX_TREND_EVEN, &trend)
 CALL(vtx_tube_calibrate, readings, READINGS, VTX_AIR_REAL, NULL, 0.95, &calibration, checks)
 
 CALL(vtx_coldest_month, VTX_AIR_REAL, 7e5 * v, month_temperature, month_humidity, MONTHS, &result, &code, &other_code)
@@ -234,6 +238,7 @@ static const struct {
     TIMED(vtx_chain_inlet_pressure),
     TIMED(vtx_chain_feed),
     TIMED(vtx_chain_line_diameter),
+    TIMED(vtx_trend_fit),
     TIMED(vtx_tube_calibrate),
     TIMED(vtx_coldest_month),
     TIMED(vtx_handbook_heat_partition),
