@@ -19,7 +19,7 @@ enum vtx_tolerance {
 };
 
 /* What a measured value decides. */
-enum vtx_verdict {
+enum vtx_decision {
     VTX_VERDICT_PASS = 185,         /* conforms, at no more than the stated risk */
     VTX_VERDICT_FAIL = 186,         /* does not conform, at no more than the stated risk */
     VTX_VERDICT_NOT_DECIDABLE = 187 /* too near the limit for these instruments */
@@ -90,7 +90,7 @@ VTX_API vtx_status vtx_acceptance_limit(int32_t side, double limit, double guard
  * limit       in   unit  -1e12..1e12
  * value       in   unit  -1e12..1e12    measured
  * guard_band  in   unit  0..1e12
- * verdict     out  -     enum vtx_verdict
+ * verdict     out  -     enum vtx_decision
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
  * accuracy  exact; with the guard band of a risk, no more than that share of the values at the limit is passed, and no more is failed
@@ -104,7 +104,7 @@ VTX_API vtx_status vtx_decide(int32_t side, double limit, double value, double g
  * upper_limit  in   unit  -1e12..1e12    above the lower one
  * value        in   unit  -1e12..1e12    measured
  * guard_band   in   unit  0..1e12        passes nothing when it is more than half the distance of the limits
- * verdict      out  -     enum vtx_verdict
+ * verdict      out  -     enum vtx_decision
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
  * accuracy  as vtx_decide
