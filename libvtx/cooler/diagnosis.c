@@ -202,31 +202,15 @@ vtx_status vtx_predict_readings(const vtx_job *job, int32_t cause, double size, 
     return VTX_OK;
 }
 
-static vtx_status gather(const vtx_service_readings *r, struct evidence *e)
-{
-    e->count = 0;
-    for (int i = 0; i < READINGS; i++) {
-        e->given[i] = r->value[i] == r->value[i];
-        if (!e->given[i])
-            continue;
-        if (!is_finite(r->value[i]) || r->value[i] <= 0 || !is_finite(r->uncertainty[i]) || r->uncertainty[i] <= 0)
-            return VTX_BAD_ARGUMENT;
-        if (r->value[i] > 1e9 || r->value[i] < 1e-9 || r->uncertainty[i] > 1e9 || r->uncertainty[i] < 1e-9 * r->value[i])
-            return VTX_OUT_OF_RANGE;
-        e->value[i] = r->value[i];
-        e->uncertainty[i] = r->uncertainty[i];
-        e->count++;
-    }
-    return require(e->count >= 2);
-}
-
 vtx_status vtx_diagnose(const vtx_job *job, const vtx_service_readings *readings, vtx_diagnosis *diagnosis)
 {
     vtx_job healthy;
     struct evidence e;
     vtx_status status = worse(require(readings != NULL && diagnosis != NULL), job_check(job));
     if (status == VTX_OK)
-        status = gather(readings, &e);
+        status = gather_evidence(readings, &e);
+    if (status == VTX_OK)
+        status = require(e.count >= 2);
     if (status == VTX_OK)
         status = fault_open(job, &healthy);
     if (status == VTX_OK)

@@ -115,9 +115,7 @@ vtx_status fault_readings(const vtx_job *healthy, int32_t cause, double size, do
         status = job_pass(&job, &p, NULL);
     if (status != VTX_OK)
         return status;
-    const double all[READINGS] = { job.supply.pressure, p.inlet_pressure, p.inlet_temperature, p.cold_temperature,
-                                   p.hot_temperature, p.mass_flow, p.cold_mass_flow, p.cold_pressure };
-    memcpy(predicted, all, sizeof all);
+    gauges_show(&job, &p, predicted);
     if (cause == VTX_CAUSE_WRONG_GAUGE)
         predicted[VTX_READ_INLET_PRESSURE - VTX_READ_SUPPLY_PRESSURE] *= 1 + size;
     return cause == VTX_CAUSE_LEAKING_SEAL ? mix_leak(&job, &p, size, predicted) : VTX_OK;

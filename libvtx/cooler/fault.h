@@ -2,11 +2,9 @@
 #ifndef VTX_FAULT_H
 #define VTX_FAULT_H
 
-#include <vtx/diagnosis.h>
+#include "evidence.h"
 
-#include "../base/numeric.h"
-
-enum { READINGS = 8, CAUSES = 13 };
+enum { CAUSES = 13 };
 
 /* Range of sizes in which a cause is looked for. */
 struct fault_range {

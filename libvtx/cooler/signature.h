@@ -6,14 +6,6 @@
 
 enum { SIGNATURE_STEPS = 12 };
 
-/* Readings as they enter a sum of squares. */
-struct evidence {
-    double value[READINGS];
-    double uncertainty[READINGS];
-    int given[READINGS];
-    int count;
-};
-
 /* Gauges at one size of a cause. */
 struct shown {
     double size;
