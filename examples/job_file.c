@@ -197,6 +197,13 @@ int job_sections(const struct job_file *job, const char *prefix, const char *nam
     return count;
 }
 
+void job_pass_over(struct job_file *job, const char *prefix)
+{
+    for (int i = 0; i < job->count; i++)
+        if (strncmp(job->entries[i].section, prefix, strlen(prefix)) == 0)
+            job->entries[i].used = 1;
+}
+
 int job_close(struct job_file *job)
 {
     for (int i = 0; i < job->count; i++)

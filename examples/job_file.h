@@ -50,6 +50,9 @@ void job_complain(struct job_file *job, const char *section, const char *key, co
 /* Names of the sections that begin with prefix, in the order of the file. Returns how many. */
 int job_sections(const struct job_file *job, const char *prefix, const char *names[], int most);
 
+/* Lets the sections that begin with prefix stand: another program reads them. */
+void job_pass_over(struct job_file *job, const char *prefix);
+
 /* Complains of every key that nothing asked for. Returns the number of all complaints. */
 int job_close(struct job_file *job);
 

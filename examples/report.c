@@ -68,4 +68,6 @@ const char *report_power(double watt) { return plain(watt, VTX_DIMENSION_POWER, 
 
 const char *report_flow(double flow) { return plain(flow, VTX_DIMENSION_VOLUME_FLOW, 0, 1, "l/min", "ft3/min"); }
 
+const char *report_pressure_drop(double pascal) { return plain(pascal, VTX_DIMENSION_PRESSURE_DIFFERENCE, 2, 1, "bar", "psi"); }
+
 const char *report_length(double metre) { return plain(metre, VTX_DIMENSION_LENGTH, 1, 2, "mm", "in"); }

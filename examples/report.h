@@ -16,6 +16,7 @@ const char *report_gauge(double pascal, double barometer);
 const char *report_absolute(double pascal);
 const char *report_power(double watt);
 const char *report_flow(double cubic_metre_per_second);
+const char *report_pressure_drop(double pascal);
 const char *report_length(double metre);
 
 #endif

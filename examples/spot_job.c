@@ -112,6 +112,10 @@ const char spot_job_keys[] =
     "             tube efficiency = 0.28, lowest tube efficiency, highest tube efficiency (of your own readings)\n"
     "             noise level = 75 dB, noise distance = 1 m\n";
 
+/* Sections of the same file that diagnose_cooler reads. */
+static const char *const service_sections[] = { "service", "readings", "instruments", "cold thermometer", "hot thermometer", "goal",
+                                                "quoted point", "visit ", "limits", NULL };
+
 static const char *const references[] = { "ISO 2533", "ISO 8778", "DIN 1343", "ISO 1217", NULL };
 static const int32_t reference_names[] = { VTX_REFERENCE_ISO_2533, VTX_REFERENCE_ISO_8778, VTX_REFERENCE_DIN_1343,
                                            VTX_REFERENCE_ISO_1217 };
@@ -356,21 +360,28 @@ static void read_coolers(struct job_file *f, struct spot_job *s)
     s->cooler_count = (size_t)count;
 }
 
-int spot_job_read(struct spot_job *s, const char *name)
+void spot_job_take(struct spot_job *s, struct job_file *file)
 {
-    static struct job_file file;
     memset(s, 0, sizeof *s);
     vtx_job_init(&s->job);
-    if (job_open(&file, name ? name : "(built-in job)", name ? NULL : spot_job_default) != 0)
-        return file.faults;
-    read_site(&file, s);
-    read_supply(&file, s);
-    read_line(&file, s);
-    read_duty(&file, s);
-    read_costs(&file, s);
+    read_site(file, s);
+    read_supply(file, s);
+    read_line(file, s);
+    read_duty(file, s);
+    read_costs(file, s);
     s->job.duty.heat_load = s->requirements.capacity;
     if (s->job.duty.face_area > 0 && s->job.duty.standoff > 0)
         s->requirements.face_heat = s->requirements.capacity;
-    read_coolers(&file, s);
+    read_coolers(file, s);
+}
+
+int spot_job_read(struct spot_job *s, const char *name)
+{
+    static struct job_file file;
+    if (job_open(&file, name ? name : "(built-in job)", name ? NULL : spot_job_default) != 0)
+        return file.faults;
+    spot_job_take(s, &file);
+    for (int i = 0; service_sections[i]; i++)
+        job_pass_over(&file, service_sections[i]);
     return job_close(&file);
 }

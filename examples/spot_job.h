@@ -25,6 +25,9 @@ extern const char spot_job_default[];
 /* Reads the file, or the built-in job when name is null. Returns the number of complaints, already printed. */
 int spot_job_read(struct spot_job *spot, const char *name);
 
+/* The same from a file already open and left open: for programs that read further sections of it. */
+void spot_job_take(struct spot_job *spot, struct job_file *file);
+
 /* The keys a job file may hold, for --help. */
 extern const char spot_job_keys[];
 

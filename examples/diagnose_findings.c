@@ -1,0 +1,83 @@
+/* The library's calls behind the report. */
+#include "diagnose_findings.h"
+
+#include <math.h>
+
+int cause_place(int32_t cause) { return (int)(cause - VTX_CAUSE_NOTHING); }
+int reading_place(int32_t reading) { return (int)(reading - VTX_READ_SUPPLY_PRESSURE); }
+
+/* How many other causes imitate the leading one at least as well as this one does. */
+static int rank_by_separation(const vtx_diagnosis *d, int place)
+{
+    int nearer = 0;
+    for (int i = 1; i < 13; i++)
+        nearer += VTX_CAUSE_NOTHING + i != d->order[0] && d->separation[i] < d->separation[place];
+    return nearer;
+}
+
+int findings_partners(const vtx_diagnosis *d, int32_t partners[12])
+{
+    int count = 0;
+    /* Those nearest to the leading cause are its partners; the library says how many they are. */
+    for (int i = 1; i < 13; i++) {
+        const int place = cause_place(d->order[i]);
+        if (place != 0 && isfinite(d->separation[place]) && rank_by_separation(d, place) < d->partners && count < d->partners)
+            partners[count++] = d->order[i];
+    }
+    return count;
+}
+
+/* The tube's band as a standard uncertainty: the default band is read as holding 80 % of tubes (calibration.h), a measured one 95 %. */
+static double of_band(const vtx_operating_point *p, double low, double high)
+{
+    return 0.5 * fabs(high - low) / (p->advisories & VTX_ADVISORY_UNCALIBRATED ? 1.2816 : 1.96);
+}
+
+/* What is not known of the healthy tube must not pass for a fault. */
+static vtx_status predict_healthy(const struct service_case *c, struct findings *f)
+{
+    const vtx_operating_point *p = &f->healthy_point;
+    vtx_status status = vtx_job_evaluate(&c->job, &f->healthy_point, NULL);
+    if (status == VTX_OK)
+        status = vtx_predict_readings(&c->job, VTX_CAUSE_NOTHING, 0, &f->healthy);
+    for (int i = 0; i < READINGS; i++)
+        f->healthy.uncertainty[i] = 0;
+    f->healthy.uncertainty[reading_place(VTX_READ_COLD_TEMPERATURE)] = of_band(p, p->cold_temperature_low, p->cold_temperature_high);
+    f->healthy.uncertainty[reading_place(VTX_READ_HOT_TEMPERATURE)] = of_band(p, p->hot_temperature_low, p->hot_temperature_high);
+    f->used = c->readings;
+    for (int i = 0; i < READINGS; i++)
+        f->used.uncertainty[i] = hypot(c->readings.uncertainty[i], f->healthy.uncertainty[i]);
+    return status;
+}
+
+/* Heat from outside upsets the balance of flows and temperatures and is no wrong reading, if it explains all of them. */
+static int heat_leak_explains(const struct findings *f)
+{
+    return f->laws.contradiction == VTX_CONTRADICTION_COLD_FRACTION && f->causes.order[0] == VTX_CAUSE_HEAT_LEAK
+        && !(f->causes.advisories & VTX_ADVISORY_MODEL_MISFIT);
+}
+
+static vtx_status set_one_aside(const struct service_case *c, struct findings *f)
+{
+    f->set_aside = -1;
+    f->contradiction = heat_leak_explains(f) ? VTX_CONTRADICTION_NONE : f->laws.contradiction;
+    if (f->contradiction == VTX_CONTRADICTION_NONE || f->laws.readings < 3)
+        return VTX_OK;
+    f->set_aside = f->laws.wrong_reading;
+    f->used.value[reading_place(f->set_aside)] = (double)NAN;
+    return vtx_diagnose(&c->job, &f->used, &f->causes);
+}
+
+vtx_status findings_make(const struct service_case *c, struct findings *f)
+{
+    vtx_status status = predict_healthy(c, f);
+    if (status == VTX_OK)
+        status = vtx_diagnose(&c->job, &c->readings, &f->laws);
+    if (status == VTX_OK)
+        status = vtx_diagnose(&c->job, &f->used, &f->causes);
+    if (status == VTX_OK)
+        status = set_one_aside(c, f);
+    const int32_t *order = f->causes.order;
+    f->rival = status != VTX_OK || order[0] == VTX_CAUSE_NOTHING ? VTX_CAUSE_NOTHING : order[1] == VTX_CAUSE_NOTHING ? order[2] : order[1];
+    return status;
+}

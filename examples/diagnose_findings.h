@@ -1,0 +1,27 @@
+/* What the library finds in a service case, worked out once for report and JSON. */
+#ifndef DIAGNOSE_FINDINGS_H
+#define DIAGNOSE_FINDINGS_H
+
+#include "service_case.h"
+
+struct findings {
+    vtx_operating_point healthy_point;
+    vtx_service_readings healthy; /* what the healthy cooler would read, and how far its tube leaves that open (standard; 0: not at all) */
+    vtx_service_readings used;    /* the readings behind the causes: uncertainties with the tube's, one set aside when impossible */
+    vtx_diagnosis laws;           /* by the readings as they are: tells the impossible ones */
+    int32_t contradiction;        /* enum vtx_contradiction: that of laws, unless a heat leak explains it */
+    vtx_diagnosis causes;         /* by the used ones */
+    int32_t set_aside;            /* enum vtx_read, or -1 */
+    int32_t rival;                /* enum vtx_cause: the next best to the leading one; NOTHING when nothing is wrong */
+};
+
+vtx_status findings_make(const struct service_case *service, struct findings *findings);
+
+/* Place in the arrays of a diagnosis. */
+int cause_place(int32_t cause);
+int reading_place(int32_t reading);
+
+/* Causes that the readings cannot tell from the leading one, best explanation first. Returns how many. */
+int findings_partners(const vtx_diagnosis *diagnosis, int32_t partners[12]);
+
+#endif

@@ -1,0 +1,18 @@
+/* The diagnosis as a report for whoever must act on it, and as JSON for programs. */
+#ifndef DIAGNOSE_REPORT_H
+#define DIAGNOSE_REPORT_H
+
+#include "diagnose_findings.h"
+#include "json_writer.h"
+
+void report_case(const struct service_case *service, const struct findings *findings);
+void report_verdict(const struct service_case *service, const struct findings *findings);
+void report_readings(const struct service_case *service, const struct findings *findings);
+void report_causes(const struct service_case *service, const struct findings *findings);
+void report_next_reading(const struct service_case *service, const struct findings *findings);
+void report_cautions(const struct findings *findings);
+void report_what_to_do(const struct findings *findings);
+
+void json_findings(struct json *json, const struct service_case *service, const struct findings *findings);
+
+#endif
