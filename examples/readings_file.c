@@ -52,10 +52,10 @@ static double divisor_of(struct job_file *f)
 }
 
 /* Key of one instrument or of its kind. */
-static void read_instrument(struct job_file *f, int i, const char *key, double divisor, double *uncertainty)
+static void read_instrument(struct job_file *f, const char *key, int32_t dimension, double divisor, double *uncertainty)
 {
     double stated = (double)NAN;
-    job_quantity(f, "instruments", key, dimension_of_uncertainty(i), 0, &stated);
+    job_quantity(f, "instruments", key, dimension, 0, &stated);
     if (isnan(stated))
         return;
     if (stated <= 0)
@@ -76,12 +76,14 @@ void instruments_read(struct job_file *f, struct instruments *in)
         in->thermometer = VTX_THERMOMETER_K1 + class_of;
     if (class_of >= 0 && job_has(f, "instruments", "thermometers"))
         job_complain(f, "instruments", "thermometer class", "give either thermometers or thermometer class");
+    in->drop = 2e3;
+    read_instrument(f, "filter pressure drop", VTX_DIMENSION_PRESSURE_DIFFERENCE, divisor, &in->drop);
     for (int i = 0; i < READINGS; i++) {
         const char *kind = is_pressure(i) ? "pressure gauges" : is_flow(i) ? "flow meters" : "thermometers";
         in->uncertainty[i] = is_flow(i) ? 0.01 : ordinary.uncertainty[i];
-        read_instrument(f, i, kind, divisor, &in->uncertainty[i]);
+        read_instrument(f, kind, dimension_of_uncertainty(i), divisor, &in->uncertainty[i]);
         in->is_own[i] = job_has(f, "instruments", readings_names[i]);
-        read_instrument(f, i, readings_names[i], divisor, &in->uncertainty[i]);
+        read_instrument(f, readings_names[i], dimension_of_uncertainty(i), divisor, &in->uncertainty[i]);
     }
 }
 

@@ -9,6 +9,7 @@ enum { READINGS = 8 }; /* in the order of enum vtx_read */
 /* Standard uncertainties. */
 struct instruments {
     double uncertainty[READINGS]; /* Pa or K; of flows a share of the reading */
+    double drop;                  /* Pa, of the gauge across a filter */
     int32_t thermometer;          /* enum vtx_thermometer_class; 0: not stated */
     int is_own[READINGS];         /* stated for this very instrument */
 };

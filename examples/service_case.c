@@ -7,7 +7,8 @@
 const char service_case_keys[] =
     "  [service]  cooler = 600                          which [cooler NAME] it is; may be left out when there is only one\n"
     "             cold fraction = 0.6                   as it was set when all was well, or valve opening = 1 (1: as rated)\n"
-    "             complaint = text                      optional\n";
+    "             complaint = text                      optional\n"
+    "             date = 2026-11-03                     of the readings; needed with [visit N]\n";
 
 static void choose_cooler(struct job_file *f, struct service_case *c)
 {
@@ -95,6 +96,7 @@ int service_case_read(struct service_case *c, const char *name)
         job_complain(&file, "readings", "cold temperature", "two or more readings are needed; see --help for their keys");
     c->readings = c->as_read;
     readings_correct(&file, "readings", &c->thermometers, &c->readings);
+    visits_read(&file, &c->spot, &c->job.cooler, &c->instruments, &c->thermometers, &c->readings, &c->history);
     take_air_of_the_day(c);
     return job_close(&file);
 }

@@ -3,6 +3,7 @@
 #define SERVICE_CASE_H
 
 #include "readings_file.h"
+#include "service_visits.h"
 #include "spot_job.h"
 
 struct service_case {
@@ -17,6 +18,7 @@ struct service_case {
     struct thermometers thermometers;
     vtx_service_readings as_read;    /* before the thermometers are corrected */
     vtx_service_readings readings;
+    struct service_history history;
 };
 
 extern const char service_case_default[];
