@@ -47,7 +47,7 @@ typedef struct vtx_calibration {
     int32_t readings_incomplete;       /* -     */
     int32_t fraction_held;             /* 1: coldest fraction kept at its prior, 0: fitted */
     int32_t exponent_held;             /* 1: pressure exponent kept at its prior, 0: fitted */
-    int32_t leak_held;                 /* 1: hot leak kept at its prior, or at 0 because it came out below, 0: fitted */
+    int32_t leak_held;                 /* 1: hot leak kept at its prior, 0: fitted */
     int32_t advisories;                /* bits of enum vtx_advisory */
     int32_t spare;                     /* 0 */
 } vtx_calibration;
@@ -56,8 +56,9 @@ typedef struct vtx_calibration {
  *
  * Weighted non-linear least squares in both outlet temperatures; uncertainties of pressures, inlet and cold fraction count
  * through the slopes of the curve. The prior's band of peak efficiency is read as holding 80 % of tubes; so are
- * 0.2..0.4 around the default coldest fraction, +-0.3 for the pressure exponent, and 0.04 of hot leak: pseudo-readings that fade
- * as real ones come. A coordinate is fitted when the readings at least halve its prior deviation, else held; the exponent
+ * 0.2..0.4 around the default coldest fraction and +-0.3 for the pressure exponent: pseudo-readings that fade as real ones come.
+ * Half of all hot ends are taken not to leak, 80 % of the others by less than 0.04 (a prior that leaks: by about as much); the tube's
+ * hot leak is the mean of what is known of it, never below 0. A coordinate is fitted when the readings at least halve its prior deviation, else held; the exponent
  * needs three readings, all but the peak two. A reading that the others contradict (one in a hundred calibrations by
  * chance) is set aside. When chi-square is larger than chance allows (5 %), the efficiency is taken to scatter from reading
  * to reading by as much as explains it, and all intervals widen.
@@ -73,7 +74,7 @@ typedef struct vtx_calibration {
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION (no usable reading; vtx_reading_examine says why),
  *           NOT_CONVERGED (readings that contradict each other beyond any fit). checks is not written when count is out of range
  * accuracy  synthetic readings, 0.5 K, 12 of them: the cold curve to 0.27 K root mean square. From two readings on, 95 % intervals of
- *           the curve hold 94.7..98.0 % of tubes of this shape; of tubes of another shape 32..99 %, no more than the residuals
+ *           the curve hold 94.1..96.9 % of tubes of this shape; of tubes of another shape 32..100 %, no more than the residuals
  *           can show (bench/calibration_coverage.md). One bad reading among eight or more makes the error at most 1.5
  *           times as large, among six 2.1 times
  * advisory  OUTLIER, IMPOSSIBLE_READINGS, PARAMETER_HELD, POORLY_DETERMINED (peak efficiency hardly known, or two coordinates not
@@ -114,8 +115,8 @@ typedef struct vtx_calibrated_point {
  * prediction   out  -
  *
  * status    OK, BAD_ARGUMENT (also: too little given to place the point), OUT_OF_RANGE, NOT_CONVERGED
- * accuracy  of tubes of this shape, uncertainties true, two readings and more: 95 % intervals of the curve hold 94.7..98.0 %, 90 %
- *           intervals of the next reading 88.6..94.5 %; of other tubes fewer, of the next cold reading 66..98 %
+ * accuracy  of tubes of this shape, uncertainties true, two readings and more: 95 % intervals of the curve hold 94.1..96.9 %, 90 %
+ *           intervals of the next reading 88.5..92.1 %; of other tubes fewer, of the next cold reading 66..99 %
  *           (bench/calibration_coverage.md)
  * advisory  EXTRAPOLATED, FIELD_UNAVAILABLE, PARAMETER_HELD, POORLY_DETERMINED, MODEL_MISFIT
  * source    linear propagation of the fit's covariance; Student's t when the scatter was found from the readings, else normal

@@ -2,6 +2,7 @@
 #include <vtx/calibration.h>
 
 #include "interval.h"
+#include "known_leak.h"
 #include "misfit.h"
 
 /* Readings that bring less than a quarter of what is known of a coordinate do not move it: it is held. */
@@ -15,6 +16,9 @@ static const double leak_max = 10;
 
 /* Half-widths of what 80 % of tubes lie within (common practice, no source, but for peak efficiency: its own band). */
 static const double fraction_half_width = 0.1, exponent_half_width = 0.3, leak_half_width = 0.04, prior_confidence = 0.8;
+
+/* Of hot ends, as many as lose nothing to speak of (common practice, no source). */
+static const double no_leak_share = 0.5;
 
 static double slope_of_logit(double share) { return share * (1 - share); }
 
@@ -165,21 +169,15 @@ static vtx_status diagnose_all(const struct curve_fit *c, vtx_calibration *out, 
     return VTX_OK;
 }
 
-/* Mean square of a normal leak that is known not to be negative, about 0, where it is held. */
-static double square_of_clipped(double mean, double variance)
-{
-    const double z = mean / sqrt(variance), density = exp(-0.5 * z * z) / sqrt(2 * pi), above = normal_probability(z);
-    return above > 1e-6 ? variance * (1 + z * z + z * density / above) : 0;
-}
-
 /* A coordinate that the fit took where no tube is: held at the end of what can be. */
-static void hold_at_end(struct curve_fit *c, size_t k, double low, double high, double variance_there, double *variance)
+static int hold_at_end(struct curve_fit *c, size_t k, double low, double high, double variance_there, double *variance)
 {
     if (c->held[k] || (c->curve.x[k] >= low && c->curve.x[k] <= high))
-        return;
+        return 0;
     c->held[k] = 1;
     c->curve.x[k] = within(c->curve.x[k], low, high);
     variance[k] = variance_there;
+    return 1;
 }
 
 /* Holds what the readings do not see, each with the variance it then has. */
@@ -195,22 +193,45 @@ static void hold_unseen(struct curve_fit *c, double *variance)
         variance[k] = c->departure[k];
 }
 
+/* The leak from a fit in which it was free. */
+static struct leak_knowledge leak_of_fit(const struct curve_fit *c)
+{
+    const struct leak_estimate e = { c->prior_deviation[LEAK], c->prior[LEAK] > 0 ? 0 : no_leak_share, c->curve.x[LEAK],
+                                     sqrt(c->curve.covariance[LEAK][LEAK]) };
+    return know_leak(&e);
+}
+
+/* The leak is not a normal number: its mean and variance take the place of the fit's, and the rest follows it. */
+static vtx_status settle_leak(struct curve_fit *c, struct leak_knowledge leak, double *variance)
+{
+    vtx_status status = VTX_OK;
+    if (!c->held[LEAK]) {
+        leak = leak_of_fit(c);
+        c->held[LEAK] = 1;
+        c->curve.x[LEAK] = smaller(leak.mean, leak_max);
+        status = fit_curve(c);
+    }
+    variance[LEAK] = leak_variance_about(&leak, c->curve.x[LEAK]);
+    return status;
+}
+
 /* The final fit, of what the readings see, and the uncertainty of all. */
 static vtx_status settle_coordinates(struct curve_fit *c)
 {
     double variance[COORDINATES], share[FITTED];
     const double chi_square = c->chi_square, freedom = c->freedom, exponent_variance = c->curve.covariance[EXPONENT][EXPONENT];
-    const double leak_square = square_of_clipped(c->curve.x[LEAK], c->curve.covariance[LEAK][LEAK]);
-    vtx_status status;
+    const struct leak_knowledge leak = leak_of_fit(c);
     memcpy(share, c->share, sizeof share);
     hold_unseen(c, variance);
-    do {
-        hold_at_end(c, LEAK, 0, leak_max, leak_square, variance);
-        hold_at_end(c, EXPONENT, -1, 1, exponent_variance, variance);
+    const int32_t leak_held = c->held[LEAK];
+    vtx_status status = fit_curve(c);
+    if (status == VTX_OK)
+        status = settle_leak(c, leak, variance);
+    if (status == VTX_OK && hold_at_end(c, EXPONENT, -1, 1, exponent_variance, variance))
         status = fit_curve(c);
-    } while (status == VTX_OK && (c->curve.x[LEAK] < 0 || fabs(c->curve.x[EXPONENT]) > 1));
     if (status == VTX_OK)
         status = admit_held(c, variance);
+    c->held[LEAK] = leak_held;
     memcpy(c->share, share, sizeof share);
     c->chi_square = chi_square;
     c->freedom = freedom;

@@ -1,6 +1,7 @@
 /* Calibration on synthetic readings whose truth is known. */
 #include <fenv.h>
 
+#include "../../libvtx/tube/known_leak.h"
 #include "synthetic.h"
 
 enum { MANY = 101 };
@@ -364,6 +365,34 @@ static void a_leak_of_the_hot_end_is_found(void)
     EXPECT(c.energy_residual > 4 * c.energy_uncertainty);
 }
 
+/* Bayes' rule by the sum over a fine grid of leaks, the case of none apart. */
+static void a_leak_is_known_by_bayes_rule(void)
+{
+    static const double values[] = { -0.08, -0.02, 0, 0.01, 0.03, 0.2 }, deviations[] = { 0.002, 0.01, 0.025, 0.0299 }, shares[] = { 0, 0.3, 0.5, 0.9 };
+    const double prior = 0.03, step = 1e-5;
+    for (int i = 0; i < 6 * 4 * 4; i++) {
+        const struct leak_estimate e = { prior, shares[i % 4], values[i / 16], deviations[i / 4 % 4] };
+        if (fabs(e.value) > 7 * e.deviation && e.value < 0)
+            continue;
+        double sum = 0, first = 0, second = 0, peak = e.value > 0 ? e.value : 0;
+        const double top = -0.5 * pow((peak - e.value) / e.deviation, 2);
+        for (double x = 0.5 * step; x < 0.6; x += step) {
+            const double density = exp(-0.5 * pow((x - e.value) / e.deviation, 2) - top) * step;
+            sum += density;
+            first += density * x;
+            second += density * x * x;
+        }
+        /* The likelihood is posterior over prior, of which the case of none takes its value at 0; the prior of others is a half one. */
+        const double none = e.none * exp(-0.5 * pow(e.value / e.deviation, 2) - top), scale = (1 - e.none) * 2 / (prior * sqrt(2 * acos(-1.0)));
+        const double all = none + scale * sum, mean = scale * first / all;
+        const struct leak_knowledge k = know_leak(&e);
+        EXPECT_WITHIN(k.none, none / all, 1e-6);
+        EXPECT_NEAR(k.mean, mean, 1e-5);
+        EXPECT_NEAR(k.variance, scale * second / all - mean * mean, 1e-4);
+        EXPECT_NEAR(leak_variance_about(&k, 0), k.variance + k.mean * k.mean, 1e-12);
+    }
+}
+
 /* Three times the usual strength outside the family: most calibrations notice, and the next reading still falls into its interval.
  * What coverage is left for the curve is not claimed here. */
 static void a_tube_of_another_shape_widens_the_intervals(void)
@@ -624,6 +653,7 @@ static const struct test_case tests[] = {
     { "one bad reading does not double the error", one_bad_reading_does_not_double_the_error },
     { "left-out errors are those of refitting", left_out_errors_are_those_of_refitting },
     { "a leak of the hot end is found", a_leak_of_the_hot_end_is_found },
+    { "a leak is known by Bayes' rule", a_leak_is_known_by_bayes_rule },
     { "a tube of another shape widens the intervals", a_tube_of_another_shape_widens_the_intervals },
     { "impossible and incomplete readings are left out", impossible_and_incomplete_readings_are_left_out },
     { "order does not matter, repetition does", order_does_not_matter_and_repetition_does },
