@@ -29,15 +29,29 @@ def value(c, x):
     return y
 
 
-def horner(c, variable):
-    text = repr(c[-1])
-    for k in reversed(c[:-1]):
-        text = "%r + %s * (%s)" % (k, variable, text) if "*" in text else "%r + %s * %s" % (k, variable, text)
-    return text.replace("+ -", "- ")
+def table(name, c):
+    """The C array of coefficients that base/polynomial.h wants: whole fours."""
+    padded = list(c) + [0.0] * (-len(c) % 4)
+    lines = textwrap.wrap(", ".join(repr(v) if v else "0" for v in padded), 120)
+    print("_Alignas(16) static const double %s[%d] = {\n    %s\n};" % (name, len(padded), "\n    ".join(lines)))
+
+
+def evaluated(c, x):
+    """What polynomial() of base/polynomial.h returns, bit for bit."""
+    padded = list(c) + [0.0] * (-len(c) % 4)
+    x2 = x * x
+    x4 = x2 * x2
+    chain = [0.0] * 4
+    for k in range(4):
+        terms = padded[k::4]
+        chain[k] = terms[-1]
+        for t in reversed(terms[:-1]):
+            chain[k] = chain[k] * x4 + t
+    return (chain[0] + chain[2] * x2) + (chain[1] + chain[3] * x2) * x
 
 
 def function(name, what, f, whole, low, high, degree):
-    """One C function: even and odd powers apart, so that two chains run side by side."""
+    """One C function."""
     c = [float(v) for v in interpolate(f, low, high, degree)]
     worst = D(0)
     for i in range(1001):
@@ -45,9 +59,6 @@ def function(name, what, f, whole, low, high, degree):
         exact, near = whole(f(x), x), whole(value([D(v) for v in c], x), x)
         worst = max(worst, abs(near / exact - 1))
     print("/* %s, degree %d: %.1e. */" % (what, degree, worst))
-    print("static inline double %s(double x)\n{\n    const double y = x * x;" % name)
-    for part, coefficients in (("even", c[0::2]), ("odd", c[1::2])):
-        lines = textwrap.wrap("const double %s = %s;" % (part, horner(coefficients, "y")), 110)
-        print("    " + "\n        ".join(lines))
-    print("    return even + x * odd;\n}\n")
+    table(name + "_coefficients", c)
+    print("static inline double %s(double x) { return polynomial(%s_coefficients, %d, x); }\n" % (name, name, len(c)))
     return c

@@ -6,6 +6,10 @@
 #ifndef VTX_BASE_VECTOR_H
 #define VTX_BASE_VECTOR_H
 
+#ifdef VTX_BASE_POLYNOMIAL_H
+#error "vector.h comes before the kernels: polynomials are to take the form that vectorises"
+#endif
+
 #include "batch.h"
 
 /* Instruction sets need their target attribute and a processor to ask; the choice is an ifunc, which musl does not know and

@@ -44,33 +44,30 @@ static inline struct saturation published_sublimation(double temperature)
  * Chebyshev fits by build-aux/fit_media. */
 #define ICE_POLYNOMIAL_TEMPERATURE_MIN 150.0
 #define ICE_POLYNOMIAL_PRESSURE_MIN 6.0955e-6
-enum { ICE_ROOT_TERMS = 17, ICE_RECIPROCAL_TERMS = 10 };
-static const double ice_root_coefficients[ICE_ROOT_TERMS] = {
+enum { ICE_ROOT_TERMS = 17 };
+_Alignas(16) static const double ice_root_coefficients[20] = {
     0.98317839093190862, 1.0387996590342643, 0.24874156823414223, -0.038178160575217911, -0.0048689983086981367,
-    0.0029208019887161816, -0.00059940154773419085, 3.6699403108961808e-05, 2.2150318136198168e-05, -1.0928111870214253e-05,
-    3.057987434829101e-06, -5.7916984417261121e-07, 4.8274155233229985e-08, 1.6370241837648793e-08, -1.1529700714163483e-08,
-    5.2426412366912703e-09, -1.2821328709833324e-09
+    0.0029208019887161816, -0.00059940154773419085, 3.6699403108961808e-05, 2.2150318136198168e-05,
+    -1.0928111870214253e-05, 3.057987434829101e-06, -5.7916984417261121e-07, 4.8274155233229985e-08,
+    1.6370241837648793e-08, -1.1529700714163483e-08, 5.2426412366912703e-09, -1.2821328709833324e-09, 0, 0, 0
 };
 
-/* Reciprocal temperature as a polynomial in ln p: within 2.2e-7 K, the start of one Newton step. */
-static const double ice_reciprocal_coefficients[ICE_RECIPROCAL_TERMS] = {
-    0.0051596061812608359, -0.0015016678329324302, 4.8292271292124146e-06, -9.88742423338601e-07, -5.905716078749568e-07,
-    -2.2079958404114253e-07, -7.1846116930784909e-08, -2.3299583933322761e-08, -1.0602266670156624e-08, -3.605806386808297e-09
+/* Reciprocal temperature as a polynomial in ln p, and its slope: within 2.2e-7 K, the start of one Newton step. */
+_Alignas(16) static const double ice_reciprocal_coefficients[12] = {
+    0.0051596061812608359, -0.0015016678329324302, 4.8292271292124146e-06, -9.88742423338601e-07,
+    -5.905716078749568e-07, -2.2079958404114253e-07, -7.1846116930784909e-08, -2.3299583933322761e-08,
+    -1.0602266670156624e-08, -3.605806386808297e-09, 0, 0
+};
+_Alignas(16) static const double ice_reciprocal_slope_coefficients[12] = {
+    -0.0015016678329324302, 9.6584542584248292e-06, -2.9662272700158028e-06, -2.3622864314998272e-06,
+    -1.1039979202057126e-06, -4.3107670158470945e-07, -1.6309708753325933e-07, -8.4818133361252992e-08,
+    -3.2452257481274675e-08, 0, 0, 0
 };
 
 /* -1..1 on 150..273.16 K. */
 static inline double ice_variable(double temperature) { return (temperature - 211.58) * (1 / 61.58); }
 
-/* Even and odd powers apart, so that two chains of multiplications run side by side; written out, because a loop in here would keep
- * the loops over items from vectorising. */
-static inline double ice_root(double temperature)
-{
-    const double *c = ice_root_coefficients;
-    const double x = ice_variable(temperature), y = x * x;
-    const double even = (((((((c[16] * y + c[14]) * y + c[12]) * y + c[10]) * y + c[8]) * y + c[6]) * y + c[4]) * y + c[2]) * y + c[0];
-    const double odd = ((((((c[15] * y + c[13]) * y + c[11]) * y + c[9]) * y + c[7]) * y + c[5]) * y + c[3]) * y + c[1];
-    return even + odd * x;
-}
+static inline double ice_root(double temperature) { return polynomial(ice_root_coefficients, ICE_ROOT_TERMS, ice_variable(temperature)); }
 
 /* Pa, from 150 K on. */
 static inline double ice_polynomial_pressure(double temperature) { return square(square(square(ice_root(temperature)))); }
@@ -124,14 +121,10 @@ static inline double published_sublimation_temperature(double pressure)
 static inline double ice_polynomial_temperature(double pressure)
 {
     const double low = -12.007922932251436, high = 6.4161716678809659;
-    const double *c = ice_reciprocal_coefficients;
     const double x_l = 2 / (high - low);
     const double x = (natural_log(pressure) - 0.5 * (high + low)) * x_l;
-    const double upper = (((c[9] * x + c[8]) * x + c[7]) * x + c[6]) * x + c[5];
-    const double upper_slope = (((9 * c[9] * x + 8 * c[8]) * x + 7 * c[7]) * x + 6 * c[6]) * x + 5 * c[5];
-    const double reciprocal = ((((upper * x + c[4]) * x + c[3]) * x + c[2]) * x + c[1]) * x + c[0];
-    const double slope = (((upper_slope * x + 4 * c[4]) * x + 3 * c[3]) * x + 2 * c[2]) * x + c[1];
-    const double start = 1 / reciprocal;
+    const double start = 1 / polynomial(ice_reciprocal_coefficients, 10, x);
+    const double slope = polynomial(ice_reciprocal_slope_coefficients, 9, x);
     const double excess = ice_polynomial_pressure(start) / pressure - 1;
     return start + square(start) * slope * x_l * excess;
 }

@@ -29,12 +29,41 @@ static inline double region4_beta(double temperature)
     return 2 * c / (sqrt(b * b - 4 * a * c) - b);
 }
 
-/* Pa, over liquid; 233.15..647.096 K. */
-static inline double liquid_saturation_pressure(double temperature) { return 1e6 * square(square(region4_beta(temperature))); }
+/* Pa, equation 30 as published. The reference of what follows, and the formula above 373.15 K. */
+static inline double published_liquid_pressure(double temperature) { return 1e6 * square(square(region4_beta(temperature))); }
 
-/* Equation 31. At 221.4536 Pa, 259.939 K, numerator and denominator of the published form of d are both zero: below the
- * triple point its other algebraic form is used, which is sound there. */
-static inline double liquid_saturation_temperature(double pressure)
+/* Equation 30 up to 373.15 K, as the fourth root of the pressure in Pa: within 3e-14 of the published form in pressure, without
+ * root and division. Chebyshev fit by build-aux/fit_media. */
+#define LIQUID_POLYNOMIAL_TEMPERATURE_MAX 373.15
+enum { LIQUID_ROOT_TERMS = 19 };
+_Alignas(16) static const double liquid_root_coefficients[20] = {
+    8.0725844581326722, 8.1092503684539512, 1.9450144029812373, -0.25185866106470844, -0.051215650981741238,
+    0.023743851177408567, -0.00070294016649341973, -0.0017665039627473792, 0.00042709148899291451,
+    7.2971520316968957e-05, -5.7134644123379992e-05, 5.2911720604242874e-06, 4.7160433223325524e-06,
+    -1.6199732272070834e-06, -1.434565638191998e-07, 2.0519568352028728e-07, -2.7005007723346352e-08,
+    -1.3922399375587702e-08, 4.0599843487143517e-09, 0
+};
+
+static inline double liquid_root(double temperature)
+{
+    return polynomial(liquid_root_coefficients, LIQUID_ROOT_TERMS, (temperature - 303.15) * (1 / 70.0));
+}
+
+/* Pa, from 233.15 to 373.15 K. */
+static inline double liquid_polynomial_pressure(double temperature) { return square(square(liquid_root(temperature))); }
+
+/* Pa, over liquid; 233.15..647.096 K. */
+static inline double liquid_saturation_pressure(double temperature)
+{
+    return temperature <= LIQUID_POLYNOMIAL_TEMPERATURE_MAX ? liquid_polynomial_pressure(temperature)
+                                                            : published_liquid_pressure(temperature);
+}
+
+/* Equation 31. At 221.4536 Pa, 259.939 K, numerator and denominator of the published form of d are both zero, and at 0.7 MPa those of
+ * its other algebraic form: each is taken where it is sound. The temperature is that of a difference of squares, which cancels less
+ * than the published sum. */
+#define REGION4_FORMS_MEET 2e5
+static inline double region4_temperature(double pressure, int low)
 {
     const double *n = region4;
     const double beta = sqrt(sqrt(1e-6 * pressure));
@@ -42,11 +71,12 @@ static inline double liquid_saturation_temperature(double pressure)
     const double f = (n[1] * beta + n[4]) * beta + n[7];
     const double g = (n[2] * beta + n[5]) * beta + n[8];
     const double root = sqrt(f * f - 4 * e * g);
-    const int below = pressure < triple_pressure;
-    const double d = (below ? 0.5 * (root - f) : 2 * g) / (below ? e : -f - root);
-    const double sum = n[10] + d;
-    return 0.5 * (sum - sqrt(sum * sum - 4 * (n[9] + n[10] * d)));
+    const double d = (low ? 0.5 * (root - f) : 2 * g) / (low ? e : -f - root);
+    return 0.5 * (n[10] + d - sqrt(square(n[10] - d) - 4 * n[9]));
 }
+
+/* K, from 18.95676 Pa on. */
+static inline double liquid_saturation_temperature(double pressure) { return region4_temperature(pressure, pressure < REGION4_FORMS_MEET); }
 
 /* Equation 29 differentiated twice as an implicit function. */
 static inline struct saturation liquid_saturation(double temperature)
@@ -56,7 +86,8 @@ static inline struct saturation liquid_saturation(double temperature)
     const double theta = temperature + n[9] * from_pole;
     const double theta_t = 1 - n[9] * square(from_pole);
     const double theta_tt = 2 * n[9] * square(from_pole) * from_pole;
-    const double beta = region4_beta(temperature);
+    const double beta = temperature <= LIQUID_POLYNOMIAL_TEMPERATURE_MAX ? 0.031622776601683793 * liquid_root(temperature) /* 1e-6^(1/4) */
+                                                                         : region4_beta(temperature);
     const double by_beta = 2 * beta * ((theta + n[1]) * theta + n[2]) + (n[3] * theta + n[4]) * theta + n[5];
     const double by_theta = square(beta) * (2 * theta + n[1]) + beta * (2 * n[3] * theta + n[4]) + 2 * n[6] * theta + n[7];
     const double beta_theta = -by_theta / by_beta;
@@ -67,7 +98,7 @@ static inline struct saturation liquid_saturation(double temperature)
     const double beta_t = beta_theta * theta_t;
     const double beta_tt = second * square(theta_t) + beta_theta * theta_tt;
     struct saturation s;
-    s.pressure = 1e6 * square(square(beta));
+    s.pressure = liquid_saturation_pressure(temperature);
     s.slope = 4e6 * beta * square(beta) * beta_t;
     s.curvature = 4e6 * square(beta) * (3 * square(beta_t) + beta * beta_tt);
     return s;

@@ -4,14 +4,22 @@
 #include "../base/vector.h"
 #include "water_kernel.h"
 
+/* Hot blocks are few: the published formula, which is the dearer one, is worked out for them only. */
 static inline void liquid_pressure_block(struct vector_block *b)
 {
     const size_t n = b->n;
+    int64_t hot = 0;
     for (size_t i = 0; i < n; i++) {
         const double temperature = b->in[0][i];
-        b->out[0][i] = liquid_saturation_pressure(temperature);
+        b->out[0][i] = liquid_polynomial_pressure(temperature);
         b->ordinary[i] = (temperature >= SUPERCOOLED_TEMPERATURE_MIN) & (temperature <= WATER_TEMPERATURE_MAX);
+        hot |= temperature > LIQUID_POLYNOMIAL_TEMPERATURE_MAX;
     }
+    if (hot)
+        for (size_t i = 0; i < n; i++) {
+            const double temperature = b->in[0][i], published = published_liquid_pressure(temperature);
+            b->out[0][i] = temperature > LIQUID_POLYNOMIAL_TEMPERATURE_MAX ? published : b->out[0][i];
+        }
 }
 VECTOR_VARIANTS(liquid_pressure)
 

@@ -91,6 +91,21 @@ static void sublimation_polynomial_is_the_published_formula(void)
                   ice_sublimation_temperature(ICE_POLYNOMIAL_PRESSURE_MIN), 1e-12);
 }
 
+/* The same over liquid, where the release's closed form stands above 373.15 K, and its inverse beside both. */
+static void liquid_polynomial_is_the_published_formula(void)
+{
+    for (double t = 233.15; t <= 373.15; t += 0.01) {
+        const double ours = liquid_saturation_pressure(t), published = published_liquid_pressure(t);
+        EXPECT_NEAR(ours, published, 1e-12);
+        EXPECT_NEAR(liquid_polynomial_pressure(t), published, 1e-13);
+        EXPECT(ours == liquid_saturation(t).pressure);
+        EXPECT_WITHIN(liquid_saturation_temperature(ours), t, 1e-12);
+    }
+    const double below = liquid_saturation_pressure(373.15), above = liquid_saturation_pressure(nextafter(373.15, 400));
+    EXPECT_NEAR(below, above, 1e-12);
+    EXPECT_NEAR(region4_temperature(REGION4_FORMS_MEET, 0), region4_temperature(REGION4_FORMS_MEET, 1), 1e-14);
+}
+
 /* Equation 29 as a whole: what the inverse and the slopes assume. */
 static void saturation_obeys_the_implicit_equation(void)
 {
@@ -150,6 +165,7 @@ static const struct test_case tests[] = {
     { "the inverse survives its 0/0 at 221.4536 Pa", the_inverse_survives_its_zero_over_zero },
     { "liquid and ice meet at the triple point", liquid_and_ice_meet_at_the_triple_point },
     { "sublimation polynomial is the published formula", sublimation_polynomial_is_the_published_formula },
+    { "liquid polynomial is the published formula", liquid_polynomial_is_the_published_formula },
     { "saturation obeys the implicit equation", saturation_obeys_the_implicit_equation },
     { "latent heats add up at the triple point", latent_heats_add_up_at_the_triple_point },
     { "supercooled liquid has more vapour than ice", supercooled_liquid_has_more_vapour_than_ice },
