@@ -65,12 +65,16 @@ static void store_columns(const struct batch *batch, const struct vector_block *
             store_column(block->out[c], &batch->out[c], first, items);
 }
 
+/* A vector's worth a round: one by one it would take a fifth of the fastest kernel's time. */
 static int all_ordinary(const struct vector_block *block)
 {
-    int64_t all = 1;
-    for (size_t i = 0; i < block->n; i++)
-        all &= block->ordinary[i];
-    return (int)all;
+    int64_t even = 1, odd = 1;
+    for (size_t i = 0; i < block->n; i += VECTOR_LANES) {
+        const int64_t *o = &block->ordinary[i];
+        even &= o[0] & o[2] & o[4] & o[6];
+        odd &= o[1] & o[3] & o[5] & o[7];
+    }
+    return (int)(even & odd);
 }
 
 static void put_status(int32_t *status, size_t i, vtx_status answer)

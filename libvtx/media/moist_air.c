@@ -1,7 +1,7 @@
 /* Moist air: states, humidity measures, dew and frost points. */
 #include <vtx/moist_air.h>
 
-#include "moist_kernel.h"
+#include "ideal_humidity_kernel.h"
 
 static vtx_status check_humidity_measure(int32_t property)
 {
@@ -53,9 +53,25 @@ vtx_status vtx_moist_air_at(int32_t model, double pressure, double temperature, 
     return VTX_OK;
 }
 
+/* What weather years ask for; NaN for all else. */
+static double frequent_humidity(int32_t model, double pressure, double temperature, int32_t property, double value, int32_t wanted)
+{
+    if (model != VTX_AIR_IDEAL || property != VTX_RELATIVE_HUMIDITY || !is_ordinary_humidity(pressure, temperature, value))
+        return quiet_nan();
+    const double root = liquid_root(temperature);
+    if (wanted == VTX_DEW_POINT)
+        return ideal_dew_point_of_humidity(value, root, pressure);
+    return wanted == VTX_WET_BULB ? ideal_wet_bulb_of_humidity(value, square(square(root)), pressure, temperature) : quiet_nan();
+}
+
 vtx_status vtx_moist_air_humidity(int32_t model, double pressure, double temperature, int32_t property, double value, int32_t wanted,
                                   double *result)
 {
+    const double frequent = frequent_humidity(model, pressure, temperature, property, value, wanted);
+    if (is_finite(frequent) && result) {
+        *result = frequent;
+        return VTX_OK;
+    }
     vtx_status status = worse(require(result != NULL), moist_check(model, pressure, temperature));
     status = worse(status, worse(check_finite(value), worse(check_humidity_measure(property), check_humidity_measure(wanted))));
     if (status == VTX_OK)

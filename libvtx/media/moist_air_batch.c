@@ -23,28 +23,6 @@ vtx_status vtx_moist_air_at_batch(size_t n, int32_t model, const double *pressur
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, moist_air_at_item, status, failed);
 }
 
-static vtx_status moist_air_humidity_item(const struct batch *b, size_t i)
-{
-    double result;
-    const vtx_status answer = vtx_moist_air_humidity(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        b->selector[1], batch_get(b, 2, i), b->selector[2], &result);
-    batch_put(b, 0, i, &result, sizeof result);
-    return answer;
-}
-
-vtx_status vtx_moist_air_humidity_batch(size_t n, int32_t model, const double *pressure, ptrdiff_t pressure_stride,
-        const double *temperature, ptrdiff_t temperature_stride, int32_t property, const double *value,
-        ptrdiff_t value_stride, int32_t wanted, double *result, ptrdiff_t result_stride, int32_t *status,
-        size_t *failed)
-{
-    const struct batch_input in[] = { { pressure, pressure_stride }, { temperature, temperature_stride },
-        { value, value_stride } };
-    const struct batch_output out[] = { { result, result_stride, 0 } };
-    const int32_t selector[] = { model, property, wanted };
-    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, moist_air_humidity_item, status,
-        failed);
-}
-
 static vtx_status dew_point_item(const struct batch *b, size_t i)
 {
     double temperature;

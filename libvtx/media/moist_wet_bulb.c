@@ -1,47 +1,17 @@
 /* Wet bulb: adiabatic saturation over a wet or an iced wick. */
+#include "ideal_humidity_kernel.h"
 #include "moist_place.h"
 
-/* The air whose wet bulb is sought; enthalpy in J per kg dry air (REAL). */
-struct wick {
-    int32_t phase;
-    double pressure;
-    double temperature;
-    double humidity_ratio;
-    double enthalpy;
-};
-
-/* Excess of the saturated air's enthalpy over that of the air at hand with the water it takes up, J/kg times the saturated air's
- * share of dry air (which keeps it finite at boiling). Rises with the wick's temperature. The slope may be rough. */
+/* Excess of the saturated air's enthalpy, see ideal_excess_at. The slope may be rough. */
 typedef double wick_excess(const struct wick *w, double wet_bulb, double *slope);
-
-/* ASHRAE equations 33 to 36: heat of evaporation less that of warming the wick's water, and its denominator. */
-static inline double ideal_evaporation(double celsius, int32_t phase)
-{
-    return phase == PHASE_ICE ? 2830e3 - 240 * celsius : 2501e3 - 2326 * celsius;
-}
-
-static inline double ideal_denominator(double celsius, double wet_celsius, int32_t phase)
-{
-    return phase == PHASE_ICE ? 2830e3 + 1860 * celsius - 2100 * wet_celsius : 2501e3 + 1860 * celsius - 4186 * wet_celsius;
-}
-
-static inline double ideal_excess_at(const struct wick *w, double wet_bulb, double saturation_pressure, double saturation_slope,
-                                     double *slope)
-{
-    const double celsius = w->temperature - ice_point, wet = wet_bulb - ice_point, atmospheres = 1 / w->pressure;
-    const double x = smaller(1, saturation_pressure * atmospheres), y = 1 - x, x_t = saturation_slope * atmospheres;
-    const double evaporation = ideal_evaporation(wet, w->phase);
-    const double dry = -ideal_air_heat_capacity * (celsius - wet) - w->humidity_ratio * ideal_denominator(celsius, wet, w->phase);
-    const double evaporation_slope = w->phase == PHASE_ICE ? -240 : -2326;
-    const double dry_slope = ideal_air_heat_capacity + w->humidity_ratio * (w->phase == PHASE_ICE ? 2100 : 4186);
-    *slope = ideal_mass_ratio * (x * evaporation_slope + x_t * evaporation) + y * dry_slope - x_t * dry;
-    return ideal_mass_ratio * x * evaporation + y * dry;
-}
 
 static double ideal_excess(const struct wick *w, double wet_bulb, double *slope)
 {
     const struct saturation s = w->phase == PHASE_ICE ? ice_saturation(wet_bulb) : liquid_saturation(wet_bulb);
-    return ideal_excess_at(w, wet_bulb, s.pressure, s.slope, slope);
+    const struct wick_balance b = ideal_balance(w->phase, w);
+    const struct excess e = ideal_excess_at(&b, wet_bulb, s);
+    *slope = e.slope;
+    return e.value;
 }
 
 static double real_excess(const struct wick *w, double wet_bulb, double *slope)
@@ -98,19 +68,24 @@ static double start_between(const struct wick *w)
     return (psychrometer * w->temperature + slope * dew) / (psychrometer + slope);
 }
 
-/* The wet wick's root lies at or above 273.16 K where its excess there is not above zero. */
-static int ideal_wick_is_wet(const struct wick *w)
+static double searched_wet_bulb(struct wick *w, double lowest)
 {
-    double slope;
-    return w->temperature >= triple_temperature && ideal_excess_at(w, triple_temperature, triple_pressure, 0, &slope) <= 0;
+    const struct wick_balance over_liquid = ideal_balance(PHASE_LIQUID, w);
+    w->phase = ideal_wick_is_wet(w, &over_liquid) ? PHASE_LIQUID : PHASE_ICE;
+    if (w->phase == PHASE_LIQUID)
+        return wick_temperature(ideal_excess, 0, w, triple_temperature, w->temperature, start_between(w));
+    return wick_temperature(ideal_excess, 0, w, lowest, triple_temperature, start_between(w));
 }
 
 static double ideal_wet_bulb(struct wick *w, double lowest)
 {
-    if (ideal_wick_is_wet(w))
-        return wick_temperature(ideal_excess, 0, w, triple_temperature, w->temperature, start_between(w));
-    w->phase = PHASE_ICE;
-    return wick_temperature(ideal_excess, 0, w, lowest, triple_temperature, start_between(w));
+    if (w->temperature >= SUPERCOOLED_TEMPERATURE_MIN && w->temperature <= LIQUID_POLYNOMIAL_TEMPERATURE_MAX) {
+        const double x = w->humidity_ratio / (ideal_mass_ratio + w->humidity_ratio);
+        const double wet_bulb = stepped_wet_bulb(w, x * w->pressure, liquid_polynomial_pressure(w->temperature));
+        if (is_finite(wet_bulb))
+            return wet_bulb;
+    }
+    return searched_wet_bulb(w, lowest);
 }
 
 /* The ideal wet bulb is within 3 K and costs a tenth of a step: it tells the wick unless near 273.16 K, and the start. */

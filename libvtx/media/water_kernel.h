@@ -17,6 +17,9 @@ static const double region4[11] = {
     0.14915108613530e2, -0.48232657361591e4, 0.40511340542057e6, -0.23855557567849, 0.65017534844798e3
 };
 
+/* Fourth root of a pascal in MPa. */
+static const double pascal_root = 0.031622776601683793;
+
 /* Equation 30, fourth root of the pressure in MPa. Theta of equation 29b is a fraction; all is multiplied by its denominator. */
 static inline double region4_beta(double temperature)
 {
@@ -32,7 +35,7 @@ static inline double region4_beta(double temperature)
 /* Pa, equation 30 as published. The reference of what follows, and the formula above 373.15 K. */
 static inline double published_liquid_pressure(double temperature) { return 1e6 * square(square(region4_beta(temperature))); }
 
-/* Equation 30 up to 373.15 K, as the fourth root of the pressure in Pa: within 3e-14 of the published form in pressure, without
+/* Equation 30 up to 373.15 K, as the fourth root of the pressure in Pa: within 4e-14 of the published form in pressure, without
  * root and division. Chebyshev fit by build-aux/fit_media. */
 #define LIQUID_POLYNOMIAL_TEMPERATURE_MAX 373.15
 enum { LIQUID_ROOT_TERMS = 19 };
@@ -62,11 +65,10 @@ static inline double liquid_saturation_pressure(double temperature)
 /* Equation 31. At 221.4536 Pa, 259.939 K, numerator and denominator of the published form of d are both zero, and at 0.7 MPa those of
  * its other algebraic form: each is taken where it is sound. The temperature is that of a difference of squares, which cancels less
  * than the published sum. */
-#define REGION4_FORMS_MEET 2e5
-static inline double region4_temperature(double pressure, int low)
+#define REGION4_FORMS_MEET 2e5 /* Pa */
+static inline double region4_temperature(double beta, int low)
 {
     const double *n = region4;
-    const double beta = sqrt(sqrt(1e-6 * pressure));
     const double e = (beta + n[3]) * beta + n[6];
     const double f = (n[1] * beta + n[4]) * beta + n[7];
     const double g = (n[2] * beta + n[5]) * beta + n[8];
@@ -76,7 +78,10 @@ static inline double region4_temperature(double pressure, int low)
 }
 
 /* K, from 18.95676 Pa on. */
-static inline double liquid_saturation_temperature(double pressure) { return region4_temperature(pressure, pressure < REGION4_FORMS_MEET); }
+static inline double liquid_saturation_temperature(double pressure)
+{
+    return region4_temperature(sqrt(sqrt(1e-6 * pressure)), pressure < REGION4_FORMS_MEET);
+}
 
 /* Equation 29 differentiated twice as an implicit function. */
 static inline struct saturation liquid_saturation(double temperature)
@@ -86,8 +91,7 @@ static inline struct saturation liquid_saturation(double temperature)
     const double theta = temperature + n[9] * from_pole;
     const double theta_t = 1 - n[9] * square(from_pole);
     const double theta_tt = 2 * n[9] * square(from_pole) * from_pole;
-    const double beta = temperature <= LIQUID_POLYNOMIAL_TEMPERATURE_MAX ? 0.031622776601683793 * liquid_root(temperature) /* 1e-6^(1/4) */
-                                                                         : region4_beta(temperature);
+    const double beta = temperature <= LIQUID_POLYNOMIAL_TEMPERATURE_MAX ? pascal_root * liquid_root(temperature) : region4_beta(temperature);
     const double by_beta = 2 * beta * ((theta + n[1]) * theta + n[2]) + (n[3] * theta + n[4]) * theta + n[5];
     const double by_theta = square(beta) * (2 * theta + n[1]) + beta * (2 * n[3] * theta + n[4]) + 2 * n[6] * theta + n[7];
     const double beta_theta = -by_theta / by_beta;

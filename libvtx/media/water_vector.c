@@ -4,14 +4,18 @@
 #include "../base/vector.h"
 #include "water_kernel.h"
 
+/* What is ordinary is found in loops of its own: comparisons of 64-bit masks, which the smallest vector unit lacks, would keep the
+ * formulas off it too. */
+
 /* Hot blocks are few: the published formula, which is the dearer one, is worked out for them only. */
 static inline void liquid_pressure_block(struct vector_block *b)
 {
     const size_t n = b->n;
     int64_t hot = 0;
+    for (size_t i = 0; i < n; i++)
+        b->out[0][i] = liquid_polynomial_pressure(b->in[0][i]);
     for (size_t i = 0; i < n; i++) {
         const double temperature = b->in[0][i];
-        b->out[0][i] = liquid_polynomial_pressure(temperature);
         b->ordinary[i] = (temperature >= SUPERCOOLED_TEMPERATURE_MIN) & (temperature <= WATER_TEMPERATURE_MAX);
         hot |= temperature > LIQUID_POLYNOMIAL_TEMPERATURE_MAX;
     }
@@ -26,9 +30,10 @@ VECTOR_VARIANTS(liquid_pressure)
 static inline void liquid_temperature_block(struct vector_block *b)
 {
     const size_t n = b->n;
+    for (size_t i = 0; i < n; i++)
+        b->out[0][i] = liquid_saturation_temperature(b->in[0][i]);
     for (size_t i = 0; i < n; i++) {
         const double pressure = b->in[0][i];
-        b->out[0][i] = liquid_saturation_temperature(pressure);
         b->ordinary[i] = (pressure >= SUPERCOOLED_PRESSURE_MIN) & (pressure <= WATER_PRESSURE_MAX);
     }
 }
@@ -37,9 +42,10 @@ VECTOR_VARIANTS(liquid_temperature)
 static inline void ice_pressure_block(struct vector_block *b)
 {
     const size_t n = b->n;
+    for (size_t i = 0; i < n; i++)
+        b->out[0][i] = ice_polynomial_pressure(b->in[0][i]);
     for (size_t i = 0; i < n; i++) {
         const double temperature = b->in[0][i];
-        b->out[0][i] = ice_polynomial_pressure(temperature);
         b->ordinary[i] = (temperature >= ICE_POLYNOMIAL_TEMPERATURE_MIN) & (temperature <= triple_temperature);
     }
 }
@@ -48,9 +54,10 @@ VECTOR_VARIANTS(ice_pressure)
 static inline void ice_temperature_block(struct vector_block *b)
 {
     const size_t n = b->n;
+    for (size_t i = 0; i < n; i++)
+        b->out[0][i] = ice_polynomial_temperature(b->in[0][i]);
     for (size_t i = 0; i < n; i++) {
         const double pressure = b->in[0][i];
-        b->out[0][i] = ice_polynomial_temperature(pressure);
         b->ordinary[i] = (pressure >= ICE_POLYNOMIAL_PRESSURE_MIN) & (pressure <= triple_pressure);
     }
 }

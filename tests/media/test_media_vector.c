@@ -1,6 +1,8 @@
 /* The media layer's batch forms on the vector unit. */
 #include "../harness/vectors.h"
 
+#include <vtx/moist_air.h>
+
 extern const struct call_description calls_media[];
 extern const size_t calls_media_count;
 
@@ -8,6 +10,8 @@ VECTOR_DECLARE(liquid_pressure);
 VECTOR_DECLARE(liquid_temperature);
 VECTOR_DECLARE(ice_pressure);
 VECTOR_DECLARE(ice_temperature);
+VECTOR_DECLARE(ideal_dew);
+VECTOR_DECLARE(ideal_wet);
 
 static void every_variant_gives_the_scalar_bits(void)
 {
@@ -18,6 +22,16 @@ static void every_variant_gives_the_scalar_bits(void)
         { "vtx_ice_sublimation_pressure", { 0 }, NULL, { { 50, 160 } }, VECTOR_KERNELS(ice_pressure), 0 },
         { "vtx_ice_sublimation_temperature", { 0 }, NULL, { { 6.1e-6, 611.657 } }, VECTOR_KERNELS(ice_temperature), 100 },
         { "vtx_ice_sublimation_temperature", { 0 }, NULL, { { 1e-9, 1e-5 } }, VECTOR_KERNELS(ice_temperature), 0 },
+        { "vtx_moist_air_humidity", { VTX_AIR_IDEAL, VTX_RELATIVE_HUMIDITY, VTX_DEW_POINT }, NULL,
+          { { 9e4, 1.1e5 }, { 260, 320 }, { 0.2, 1 } }, VECTOR_KERNELS(ideal_dew), 100 },
+        { "vtx_moist_air_humidity", { VTX_AIR_IDEAL, VTX_RELATIVE_HUMIDITY, VTX_DEW_POINT }, NULL,
+          { { 1e3, 5e6 }, { 200, 450 }, { 0, 1 } }, VECTOR_KERNELS(ideal_dew), 20 },
+        { "vtx_moist_air_humidity", { VTX_AIR_IDEAL, VTX_RELATIVE_HUMIDITY, VTX_WET_BULB }, NULL,
+          { { 5e4, 1.1e5 }, { 274, 320 }, { 0, 1 } }, VECTOR_KERNELS(ideal_wet), 99 },
+        { "vtx_moist_air_humidity", { VTX_AIR_IDEAL, VTX_RELATIVE_HUMIDITY, VTX_WET_BULB }, NULL,
+          { { 5e4, 1.1e5 }, { 233.15, 274 }, { 0, 1 } }, VECTOR_KERNELS(ideal_wet), 99 },
+        { "vtx_moist_air_humidity", { VTX_AIR_IDEAL, VTX_RELATIVE_HUMIDITY, VTX_WET_BULB }, NULL,
+          { { 1e3, 5e6 }, { 200, 450 }, { 0, 1 } }, VECTOR_KERNELS(ideal_wet), 20 },
     };
     check_vectors(calls_media, calls_media_count, tests, sizeof tests / sizeof tests[0]);
 }

@@ -58,6 +58,46 @@ static void ideal_wet_bulb_is_the_handbook_equation(void)
     EXPECT_NEAR(ratio, iced, 1e-12);
 }
 
+/* Equations 33 and 35 again, by their own numbers: what is above zero where the wick is warmer than its balance. */
+static double handbook_excess(double pressure, double temperature, double ratio, double wet_bulb, int32_t phase)
+{
+    const double t = temperature - 273.15, wet = wet_bulb - 273.15, ps = pure_saturation_pressure(wet_bulb, phase);
+    const double saturated = 0.621945 * ps / (pressure - ps);
+    if (phase == PHASE_ICE)
+        return (2830e3 - 240 * wet) * saturated - 1006 * (t - wet) - ratio * (2830e3 + 1860 * t - 2100 * wet);
+    return (2501e3 - 2326 * wet) * saturated - 1006 * (t - wet) - ratio * (2501e3 + 1860 * t - 4186 * wet);
+}
+
+/* The counted steps of ordinary weather and the search elsewhere: both ends of an interval of 2e-9 K about the wet bulb have different signs,
+ * and the state says the same as the conversion. */
+static void ideal_wet_bulb_is_the_root_of_the_handbook_equation(void)
+{
+    struct random_state r;
+    int wet = 0, iced = 0;
+    random_seed(&r, 31);
+    for (int i = 0; i < 40000; i++) {
+        const int weather = i % 2;
+        const double p = random_log_uniform(&r, weather ? 5e4 : 1e4, weather ? 1.1e5 : 5e6);
+        const double t = random_uniform(&r, weather ? 233.15 : 220, weather ? 325 : 420), humidity = random_uniform(&r, 0, 1);
+        double bulb, ratio;
+        if (vtx_moist_air_humidity(VTX_AIR_IDEAL, p, t, VTX_RELATIVE_HUMIDITY, humidity, VTX_WET_BULB, &bulb) != VTX_OK)
+            continue;
+        EXPECT_OK(vtx_moist_air_humidity(VTX_AIR_IDEAL, p, t, VTX_RELATIVE_HUMIDITY, humidity, VTX_HUMIDITY_RATIO, &ratio));
+        const int32_t phase = bulb < 273.16 ? PHASE_ICE : PHASE_LIQUID;
+        EXPECT(handbook_excess(p, t, ratio, bulb - 1e-9, phase) < 0);
+        EXPECT(handbook_excess(p, t, ratio, bulb + 1e-9, phase) > 0);
+        if (t >= 273.16)
+            EXPECT((handbook_excess(p, t, ratio, 273.16, PHASE_LIQUID) <= 0) == (phase == PHASE_LIQUID));
+        if (t >= 273.16 || humidity < 0.5) {
+            const vtx_moist_air s = of_ratio(VTX_AIR_IDEAL, p, t, ratio);
+            EXPECT_WITHIN(s.condensed > 0 ? bulb : s.wet_bulb, bulb, 1e-9);
+        }
+        wet += phase == PHASE_LIQUID;
+        iced += phase == PHASE_ICE;
+    }
+    EXPECT(wet > 5000 && iced > 5000);
+}
+
 /* One state, two wicks: at 1 atm, 10 degC and 1.2e-4 the wet one stands at +0.52, the iced one at -0.18 degC. */
 static void the_wet_wick_is_reported_where_both_have_a_root(void)
 {
@@ -142,6 +182,7 @@ static void fog_stands_at_its_wet_bulb(void)
 static const struct test_case tests[] = {
     { "real wet bulb closes the saturator's balance", real_wet_bulb_closes_the_saturator_balance },
     { "ideal wet bulb is the handbook's equation", ideal_wet_bulb_is_the_handbook_equation },
+    { "ideal wet bulb is the root of the handbook's equation", ideal_wet_bulb_is_the_root_of_the_handbook_equation },
     { "the wet wick is reported where both have a root", the_wet_wick_is_reported_where_both_have_a_root },
     { "the band of two roots has its published edges", the_band_of_two_roots_has_its_published_edges },
     { "wet bulb rises with humidity and temperature", wet_bulb_rises_with_humidity_and_temperature },
