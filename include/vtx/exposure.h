@@ -23,6 +23,16 @@ extern "C" {
 #define VTX_EU_UPPER_ACTION_PEAK 140.0   /* Pa */
 #define VTX_EU_LIMIT_PEAK 200.0          /* Pa, under the protectors */
 
+/* Rules for the time that a steady level may be borne in a day. */
+enum vtx_noise_rule {
+    VTX_NOISE_RULE_OSHA_FORMULA = 470,    /* vtx_osha_permissible_time */
+    VTX_NOISE_RULE_OSHA_TABLE = 471,      /* vtx_osha_table_time: what table G-16 prints */
+    VTX_NOISE_RULE_NIOSH = 472,           /* vtx_niosh_permissible_time */
+    VTX_NOISE_RULE_EU_LOWER_ACTION = 473, /* vtx_eu_permissible_time to 80 dB(A): nothing need be done */
+    VTX_NOISE_RULE_EU_UPPER_ACTION = 474, /* to 85 dB(A): protectors need not be worn */
+    VTX_NOISE_RULE_EU_LIMIT = 475         /* to 87 dB(A): level under the protectors */
+};
+
 /* Reference duration of OSHA's formula: 8 h at 90 dB(A), half as long for each 5 dB more.
  *
  * level     in   dB  80..130
@@ -230,6 +240,20 @@ VTX_API vtx_status vtx_eu_permissible_time(double level, double exposure_level, 
  */
 VTX_API vtx_status vtx_eu_permissible_level(double time, double exposure_level, double *level);
 
+/* Time a day that a steady level may be borne by a rule, whatever the level.
+ *
+ * rule      in   -   enum vtx_noise_rule: the law of the place decides, not the library
+ * level     in   dB  0..200
+ * time      out  s   24 h where the rule sets no limit for the level, 0 where it allows no time
+ *
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE
+ * accuracy  as the rule's own call, to which it keeps within that call's range
+ * source    29 CFR 1910.95, NIOSH 98-126, 2003/10/EC; OSHA's formula counts from 80 dB(A), its table from 90, both end at 115; NIOSH
+ *           counts from 80 and ends at 140 dB(A) (threshold and ceiling from memory)
+ * note      steps at the ends: OSHA's table from 24 h to 8 h above just under 90 dB(A)
+ */
+VTX_API vtx_status vtx_noise_rule_time(int32_t rule, double level, double *time);
+
 /* Exposure held against the action and limit values of 2003/10/EC. */
 typedef struct vtx_eu_noise {
     double protected_level;        /* dB, daily exposure level under the protectors */
@@ -288,6 +312,8 @@ VTX_API vtx_status vtx_eu_permissible_time_batch(size_t n, const double *level, 
 VTX_API vtx_status vtx_eu_permissible_level_batch(size_t n, const double *time, ptrdiff_t time_stride,
         const double *exposure_level, ptrdiff_t exposure_level_stride, double *level, ptrdiff_t level_stride,
         int32_t *status, size_t *failed);
+VTX_API vtx_status vtx_noise_rule_time_batch(size_t n, int32_t rule, const double *level, ptrdiff_t level_stride,
+        double *time, ptrdiff_t time_stride, int32_t *status, size_t *failed);
 VTX_API vtx_status vtx_eu_noise_verdict_batch(size_t n, const double *exposure_level, ptrdiff_t exposure_level_stride,
         const double *peak_pressure, ptrdiff_t peak_pressure_stride, const double *protection,
         ptrdiff_t protection_stride, vtx_eu_noise *noise, ptrdiff_t noise_stride, int32_t *status, size_t *failed);

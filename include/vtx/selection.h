@@ -5,6 +5,7 @@
 #ifndef VTX_SELECTION_H
 #define VTX_SELECTION_H
 
+#include <vtx/exposure.h>
 #include <vtx/job.h>
 
 #ifdef __cplusplus
@@ -16,14 +17,16 @@ enum vtx_failed {
     VTX_FAILED_NONE = 570,             /* meets all */
     VTX_FAILED_COLD_TEMPERATURE = 571, /* cold outlet too warm at every setting; short_by in K */
     VTX_FAILED_CAPACITY = 572,         /* too little cooling of the target at the settings that are cold enough; short_by in W */
+    VTX_FAILED_FACE_HEAT = 577,        /* the jet takes too little out of the face, whatever the air could carry; short_by in W */
     VTX_FAILED_AIR_FLOW = 573,         /* draws more than the compressor spares; short_by in m3/s of free air */
     VTX_FAILED_NOISE = 574,            /* louder than allowed; short_by in dB */
+    VTX_FAILED_NOISE_TIME = 578,       /* may not be borne as long as it must be; short_by in s a day */
     VTX_FAILED_FREEZING = 575,         /* may freeze the feed's own water; short_by in K */
-    VTX_FAILED_FACE_HEAT = 577,        /* the jet takes too little out of the face, whatever the air could carry; short_by in W */
     VTX_FAILED_OPERATION = 576         /* does not work on this supply at all: no figures */
 };
 
-/* What an entry must meet. A limit of 0 is not looked at, but for the capacity and the freezing margin. */
+/* What an entry must meet. A limit of 0 is not looked at, but for the capacity and the freezing margin. Limits on noise pass an entry
+ * whose level is not stated: its verdict says so. */
 typedef struct vtx_requirements {
     double capacity;            /* W, at least, against the duty's target temperature, all that run together */
     double cold_temperature;    /* K, at most, at the cold outlet; 0: any */
@@ -32,9 +35,10 @@ typedef struct vtx_requirements {
     double noise_distance;      /* m, to the operator's ear */
     double face_heat;           /* W, at least, out of the duty's face at the target temperature by one cooler's jets; 0: any */
     double freezing_margin;     /* K, at least, of the coldest possible outlet above the feed's dew or frost point; -1000: any */
-    double reserved[4];         /* 0 */
+    double noise_time;          /* s, the operator must be allowed this long a day at noise_distance from all that run; 0: any */
+    double reserved[3];         /* 0 */
     int32_t question;           /* enum vtx_question: which side of the tube's band must meet capacity and temperature */
-    int32_t spare;              /* 0 */
+    int32_t noise_rule;         /* enum vtx_noise_rule that decides what noise_time is allowed; 0 with a noise_time of 0 */
 } vtx_requirements;
 
 /* What became of an entry. Figures at the chosen cold fraction: the one of most capacity (of most heat out of the face, where that is
@@ -45,11 +49,12 @@ typedef struct vtx_verdict {
     double capacity;         /* W, all that run, likewise */
     double air_flow;         /* m3/s of free air, all that run */
     double noise_level;      /* dB at the operator, all that run; NaN with FIELD_UNAVAILABLE when not stated */
+    double noise_time;       /* s a day that the level may be borne by the rule, 0..24 h; NaN without a rule, or a level */
     double freezing_margin;  /* K */
     double face_heat;        /* W, out of the face, efficiency of the question asked; NaN when not required */
     double cost;             /* the caller's, or air_flow when there is none */
     double short_by;         /* amount by which the failed limit is missed, above 0; 0 when nothing failed */
-    int32_t failed;          /* enum vtx_failed, the first in the order of the enum, the face's heat right behind the capacity */
+    int32_t failed;          /* enum vtx_failed, the first in the order of the list above */
     int32_t rank;            /* 1 for the cheapest that meets all, 2 the next ...; 0 for the rejected */
     int32_t advisories;      /* bits of enum vtx_advisory */
     int32_t spare;           /* 0 */

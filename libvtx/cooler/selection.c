@@ -25,13 +25,16 @@ vtx_status vtx_requirements_init(int32_t question, vtx_requirements *requirement
     return VTX_OK;
 }
 
+static int is_noise_rule(int32_t rule) { return rule >= VTX_NOISE_RULE_OSHA_FORMULA && rule <= VTX_NOISE_RULE_EU_LIMIT; }
+
 static vtx_status check_requirements(const vtx_requirements *r)
 {
     if (!r)
         return VTX_BAD_ARGUMENT;
     vtx_status status = worse(check_range(r->capacity, -1e6, 1e6), check_amount(r->cold_temperature, 500));
     status = worse(status, worse(check_amount(r->air_flow, 100), check_amount(r->noise_level, 200)));
-    status = worse(status, check_amount(r->face_heat, 1e6));
+    status = worse(status, worse(check_amount(r->face_heat, 1e6), check_amount(r->noise_time, 86400)));
+    status = worse(status, require(is_noise_rule(r->noise_rule) || (r->noise_rule == 0 && r->noise_time <= 0)));
     status = worse(status, worse(check_positive(r->noise_distance, 0.05, 100), check_range(r->freezing_margin, -1000, 200)));
     return worse(status, require(r->question >= VTX_QUESTION_SIZING && r->question <= VTX_QUESTION_TYPICAL));
 }
@@ -93,6 +96,14 @@ static double noise_at_operator(const vtx_job *job, const vtx_requirements *r)
     return level + 10 * log10(job->running);
 }
 
+static double noise_time_of(const vtx_requirements *r, double level)
+{
+    double time;
+    if (r->noise_rule == 0 || !is_finite(level) || vtx_noise_rule_time(r->noise_rule, smaller(larger(level, 0), 200), &time) != VTX_OK)
+        return quiet_nan();
+    return time;
+}
+
 /* The first limit that is missed, in the order of the enum. */
 static void judge(const vtx_requirements *r, vtx_verdict *v)
 {
@@ -105,6 +116,7 @@ static void judge(const vtx_requirements *r, vtx_verdict *v)
         { VTX_FAILED_FACE_HEAT, r->face_heat > 0 ? r->face_heat - v->face_heat : 0 },
         { VTX_FAILED_AIR_FLOW, r->air_flow > 0 ? v->air_flow - r->air_flow : 0 },
         { VTX_FAILED_NOISE, r->noise_level > 0 && is_finite(v->noise_level) ? v->noise_level - r->noise_level : 0 },
+        { VTX_FAILED_NOISE_TIME, is_finite(v->noise_time) ? r->noise_time - v->noise_time : 0 },
         { VTX_FAILED_FREEZING, r->freezing_margin > ANY_MARGIN ? r->freezing_margin - v->freezing_margin : 0 },
     };
     v->failed = VTX_FAILED_NONE;
@@ -142,10 +154,11 @@ static vtx_status try_cooler(const vtx_job *job, const vtx_cooler *cooler, const
     v->capacity = t.point.target_capacity * job->running;
     v->air_flow = t.point.free_air_flow * job->running;
     v->noise_level = noise_at_operator(&t.job, r);
+    v->noise_time = noise_time_of(r, v->noise_level);
     v->freezing_margin = is_finite(t.point.cold_saturation_point) ? t.point.coldest_temperature - t.point.cold_saturation_point : 200;
     v->face_heat = r->face_heat > 0 ? t.work.heat_removed : quiet_nan();
     v->cost = cost ? *cost : v->air_flow;
-    v->advisories = t.point.advisories | (is_finite(v->noise_level) && is_finite(v->face_heat) ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE);
+    v->advisories = t.point.advisories | (is_finite(v->noise_time) && is_finite(v->face_heat) ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE);
     judge(r, v);
     return VTX_OK;
 }

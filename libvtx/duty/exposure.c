@@ -217,6 +217,36 @@ vtx_status vtx_eu_permissible_level(double time, double exposure_level, double *
     return VTX_OK;
 }
 
+/* Time by one of the two rules with an exchange rate or by the printed table. */
+static double ruled_time(int32_t rule, double level)
+{
+    const struct exchange_rule *r = rule == VTX_NOISE_RULE_NIOSH ? &niosh : &osha;
+    const double from = rule == VTX_NOISE_RULE_OSHA_TABLE ? table_g16[0].level : r->threshold;
+    double time = DAY;
+    if (level > r->ceiling)
+        return 0;
+    if (level < from)
+        return DAY;
+    if (rule == VTX_NOISE_RULE_OSHA_TABLE)
+        vtx_osha_table_time(level, &time);
+    else
+        time = reference_duration(r, level);
+    return smaller(time, DAY);
+}
+
+vtx_status vtx_noise_rule_time(int32_t rule, double level, double *time)
+{
+    static const double eu_values[] = { VTX_EU_LOWER_ACTION_LEVEL, VTX_EU_UPPER_ACTION_LEVEL, VTX_EU_LIMIT_LEVEL };
+    vtx_status status = worse(require(time != NULL && rule >= VTX_NOISE_RULE_OSHA_FORMULA && rule <= VTX_NOISE_RULE_EU_LIMIT),
+                              check_level(level));
+    if (status != VTX_OK)
+        return poison(time, status);
+    *time = rule < VTX_NOISE_RULE_EU_LOWER_ACTION
+        ? ruled_time(rule, level)
+        : smaller(SHIFT * energy_of(eu_values[rule - VTX_NOISE_RULE_EU_LOWER_ACTION] - level), DAY);
+    return VTX_OK;
+}
+
 vtx_status vtx_eu_noise_verdict(double exposure_level, double peak_pressure, double protection, vtx_eu_noise *noise)
 {
     vtx_status status = worse(require(noise != NULL), check_level(exposure_level));

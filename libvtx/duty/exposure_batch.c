@@ -222,6 +222,23 @@ vtx_status vtx_eu_permissible_level_batch(size_t n, const double *time, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, eu_permissible_level_item, status, failed);
 }
 
+static vtx_status noise_rule_time_item(const struct batch *b, size_t i)
+{
+    double time;
+    const vtx_status answer = vtx_noise_rule_time(b->selector[0], batch_get(b, 0, i), &time);
+    batch_put(b, 0, i, &time, sizeof time);
+    return answer;
+}
+
+vtx_status vtx_noise_rule_time_batch(size_t n, int32_t rule, const double *level, ptrdiff_t level_stride,
+        double *time, ptrdiff_t time_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { level, level_stride } };
+    const struct batch_output out[] = { { time, time_stride, 0 } };
+    const int32_t selector[] = { rule };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, noise_rule_time_item, status, failed);
+}
+
 static vtx_status eu_noise_verdict_item(const struct batch *b, size_t i)
 {
     vtx_eu_noise noise;

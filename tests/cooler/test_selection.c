@@ -151,6 +151,50 @@ static void a_face_that_cannot_take_the_air_s_cold_is_seen(void)
     EXPECT_STATUS(vtx_rank_coolers(&job, coolers, COUNT, NULL, &r, v), VTX_BAD_ARGUMENT);
 }
 
+static void a_day_beside_the_cooler_must_be_allowed_by_the_rule(void)
+{
+    static const int32_t rules[] = { VTX_NOISE_RULE_OSHA_FORMULA, VTX_NOISE_RULE_OSHA_TABLE, VTX_NOISE_RULE_NIOSH,
+                                     VTX_NOISE_RULE_EU_LOWER_ACTION, VTX_NOISE_RULE_EU_UPPER_ACTION, VTX_NOISE_RULE_EU_LIMIT };
+    /* 4 h at 92 and at 86 dB(A): allowed 6.06, 6, 1.59, 0.50, 1.60, 2.53 h and all day, all day, 6.35, 2.01, 6.35, 10.07 h. */
+    static const int loud_passes[] = { 1, 1, 0, 0, 0, 0 }, quiet_passes[] = { 1, 1, 1, 0, 1, 1 };
+    const vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_cooler coolers[COUNT];
+    vtx_requirements r;
+    vtx_verdict v[COUNT];
+    list(coolers);
+    coolers[2].noise_level = 92;
+    coolers[4].noise_level = 86;
+    coolers[0].noise_level = 0;
+    EXPECT_OK(vtx_requirements_init(VTX_QUESTION_TYPICAL, &r));
+    r.capacity = 200;
+    r.noise_time = 4 * 3600;
+    EXPECT_STATUS(vtx_rank_coolers(&job, coolers, COUNT, NULL, &r, v), VTX_BAD_ARGUMENT); /* no rule */
+    for (size_t i = 0; i < sizeof rules / sizeof rules[0]; i++) {
+        double allowed;
+        r.noise_rule = rules[i];
+        EXPECT_OK(vtx_rank_coolers(&job, coolers, COUNT, NULL, &r, v));
+        EXPECT_OK(vtx_noise_rule_time(rules[i], 92, &allowed));
+        EXPECT_WITHIN(v[2].noise_time, allowed, 1e-6);
+        EXPECT((v[2].failed == VTX_FAILED_NONE) == loud_passes[i] && (v[4].failed == VTX_FAILED_NONE) == quiet_passes[i]);
+        EXPECT(v[0].failed == VTX_FAILED_NONE && isnan(v[0].noise_time) && (v[0].advisories & VTX_ADVISORY_FIELD_UNAVAILABLE));
+        if (!loud_passes[i]) {
+            EXPECT(v[2].failed == VTX_FAILED_NOISE_TIME && v[2].rank == 0);
+            EXPECT_WITHIN(v[2].short_by, 4 * 3600 - allowed, 1e-6);
+        }
+    }
+    /* Two that run are 3 dB louder; a rule alone informs and rejects nothing. */
+    vtx_job two = job;
+    double allowed;
+    two.running = 2;
+    r.noise_time = 0;
+    EXPECT_OK(vtx_rank_coolers(&two, coolers, COUNT, NULL, &r, v));
+    EXPECT_OK(vtx_noise_rule_time(r.noise_rule, 92 + 10 * log10(2), &allowed));
+    EXPECT_WITHIN(v[2].noise_time, allowed, 1e-6);
+    EXPECT(v[2].failed == VTX_FAILED_NONE);
+    r.noise_rule = 1;
+    EXPECT_STATUS(vtx_rank_coolers(&job, coolers, COUNT, NULL, &r, v), VTX_BAD_ARGUMENT);
+}
+
 static void lists_that_make_no_sense_are_refused(void)
 {
     const vtx_job job = sample_job(VTX_AIR_REAL);
@@ -178,6 +222,7 @@ static const struct test_case tests[] = {
     { "ranks follow the cost", ranks_follow_the_cost },
     { "an impossible wish names the most that the list can", an_impossible_wish_names_the_most_that_the_list_can },
     { "a face that cannot take the air's cold is seen", a_face_that_cannot_take_the_air_s_cold_is_seen },
+    { "a day beside the cooler must be allowed by the rule", a_day_beside_the_cooler_must_be_allowed_by_the_rule },
     { "lists that make no sense are refused", lists_that_make_no_sense_are_refused },
 };
 TEST_SUITE(selection, tests);

@@ -651,6 +651,17 @@ static vtx_status eu_permissible_level_columns(size_t n, const struct call_value
         column->in_stride[1], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status noise_rule_time_call(const struct call_values *v)
+{
+    return vtx_noise_rule_time(v->selector[0], v->number[0], v->out[0]);
+}
+
+static vtx_status noise_rule_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_noise_rule_time_batch(n, v->selector[0], column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status eu_noise_verdict_call(const struct call_values *v)
 {
     return vtx_eu_noise_verdict(v->number[0], v->number[1], v->number[2], v->out[0]);
@@ -1999,6 +2010,10 @@ const struct call_description calls_duty[] = {
     { "vtx_eu_permissible_level", eu_permissible_level_call, eu_permissible_level_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1, 86400 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 70, 90 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_noise_rule_time", noise_rule_time_call, noise_rule_time_columns, 3,
+      { { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 200 },
         { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_eu_noise_verdict", eu_noise_verdict_call, eu_noise_verdict_columns, 4,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 200 },

@@ -259,6 +259,42 @@ static void days_are_checked(void)
     EXPECT_STATUS(vtx_daily_exposure_level_of_day(level, good, 2, NULL), VTX_BAD_ARGUMENT);
 }
 
+static void a_rule_s_time_is_that_of_its_own_call(void)
+{
+    for (double level = 80; level <= 115; level += 0.25) {
+        double own, time;
+        vtx_osha_permissible_time(level, &own);
+        EXPECT_OK(vtx_noise_rule_time(VTX_NOISE_RULE_OSHA_FORMULA, level, &time));
+        EXPECT(time == fmin(own, 24 * hour));
+        vtx_niosh_permissible_time(level, &own);
+        EXPECT_OK(vtx_noise_rule_time(VTX_NOISE_RULE_NIOSH, level, &time));
+        EXPECT(time == fmin(own, 24 * hour));
+        vtx_eu_permissible_time(level, VTX_EU_LIMIT_LEVEL, &own);
+        EXPECT_OK(vtx_noise_rule_time(VTX_NOISE_RULE_EU_LIMIT, level, &time));
+        EXPECT(time == fmin(own, 24 * hour));
+        EXPECT_OK(vtx_noise_rule_time(VTX_NOISE_RULE_OSHA_TABLE, level, &time));
+        EXPECT(level < 90 ? time == 24 * hour : vtx_osha_table_time(level, &own) == VTX_OK && time == own);
+    }
+}
+
+static void a_louder_level_is_never_allowed_longer(void)
+{
+    double quiet, loud, time;
+    for (int32_t rule = VTX_NOISE_RULE_OSHA_FORMULA; rule <= VTX_NOISE_RULE_EU_LIMIT; rule++) {
+        double before = 24 * hour;
+        for (double level = 0; level <= 200; level += 0.125) {
+            EXPECT_OK(vtx_noise_rule_time(rule, level, &time));
+            EXPECT(time >= 0 && time <= before);
+            before = time;
+        }
+    }
+    EXPECT_OK(vtx_noise_rule_time(VTX_NOISE_RULE_OSHA_TABLE, 115, &quiet));
+    EXPECT_OK(vtx_noise_rule_time(VTX_NOISE_RULE_OSHA_TABLE, 115.1, &loud));
+    EXPECT(quiet == 0.25 * hour && loud == 0);
+    EXPECT_STATUS(vtx_noise_rule_time(0, 90, &time), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_noise_rule_time(VTX_NOISE_RULE_EU_LIMIT + 1, 90, &time), VTX_BAD_ARGUMENT);
+}
+
 static const struct test_case tests[] = {
     { "published values are reproduced", published_values_are_reproduced },
     { "the printed table is the formula rounded", the_printed_table_is_the_formula_rounded },
@@ -275,5 +311,7 @@ static const struct test_case tests[] = {
     { "EU values bind as the directive says", eu_values_bind_as_the_directive_says },
     { "a weak protector protects nothing", a_weak_protector_protects_nothing },
     { "days are checked", days_are_checked },
+    { "a rule's time is that of its own call", a_rule_s_time_is_that_of_its_own_call },
+    { "a louder level is never allowed longer", a_louder_level_is_never_allowed_longer },
 };
 TEST_SUITE(exposure, tests);
