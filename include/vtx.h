@@ -66,6 +66,7 @@
 #include <vtx/touch.h>
 #include <vtx/transient.h>
 
+#include <vtx/acceptance.h>
 #include <vtx/comparison.h>
 #include <vtx/cooler.h>
 #include <vtx/diagnosis.h>

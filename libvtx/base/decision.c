@@ -16,11 +16,6 @@ static vtx_status check_freedom(double freedom)
     return freedom == 0 ? VTX_OK : check_positive(freedom, 1, 1e5);
 }
 
-static vtx_status check_risk(double risk)
-{
-    return worse(check_share(risk), check_positive(risk, 1e-6, 0.4));
-}
-
 static vtx_status check_side(int32_t side) { return require(side == VTX_TOLERANCE_UPPER || side == VTX_TOLERANCE_LOWER); }
 
 static vtx_status check_interval(double lower, double upper)
@@ -59,7 +54,7 @@ vtx_status vtx_conformance_probability_between(double lower_limit, double upper_
 
 vtx_status vtx_guard_band(double consumer_risk, double uncertainty, double degrees_of_freedom, double *guard_band)
 {
-    const vtx_status status = worse(worse(require(guard_band != NULL), check_risk(consumer_risk)),
+    const vtx_status status = worse(worse(require(guard_band != NULL), check_consumer_risk(consumer_risk)),
                                     worse(check_uncertainty(uncertainty), check_freedom(degrees_of_freedom)));
     if (status != VTX_OK)
         return poison(guard_band, status);
@@ -98,7 +93,7 @@ vtx_status vtx_decide_between(double lower_limit, double upper_limit, double val
 
 vtx_status vtx_deciding_uncertainty(double consumer_risk, double margin, double degrees_of_freedom, double *uncertainty)
 {
-    const vtx_status status = worse(worse(require(uncertainty != NULL), check_risk(consumer_risk)),
+    const vtx_status status = worse(worse(require(uncertainty != NULL), check_consumer_risk(consumer_risk)),
                                     worse(check_amount(margin, value_max), check_freedom(degrees_of_freedom)));
     if (status != VTX_OK)
         return poison(uncertainty, status);

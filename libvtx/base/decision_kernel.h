@@ -6,6 +6,8 @@
 
 #include "distribution.h"
 
+static inline vtx_status check_consumer_risk(double risk) { return worse(check_share(risk), check_positive(risk, 1e-6, 0.4)); }
+
 /* Freedom 0: infinitely many. */
 static inline double error_probability(double deviations, double freedom)
 {

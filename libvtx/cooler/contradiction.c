@@ -62,25 +62,29 @@ static int32_t contradiction_of(const struct evidence *e, const vtx_operating_po
     return VTX_CONTRADICTION_NONE;
 }
 
+vtx_status find_contradiction(const vtx_job *job, const struct evidence *e, int32_t *contradiction)
+{
+    vtx_operating_point p;
+    double throttled, reversible;
+    vtx_status status = job_pass(job, &p, NULL);
+    if (status == VTX_OK)
+        status = vtx_expansion_throttle(job->setting.model, p.inlet_pressure, p.inlet_temperature, p.humidity_ratio, p.cold_pressure, &throttled);
+    if (status == VTX_OK)
+        status = vtx_expansion_isentropic(job->setting.model, p.inlet_pressure, p.inlet_temperature, p.humidity_ratio, p.cold_pressure, &reversible);
+    if (status == VTX_OK)
+        *contradiction = contradiction_of(e, &p, throttled, reversible);
+    return status;
+}
+
 vtx_status check_laws(const struct causes *c, const struct evidence *e, vtx_diagnosis *d)
 {
     static const int32_t flows[] = { VTX_READ_INLET_FLOW, VTX_READ_COLD_FLOW };
     static const int32_t temperatures[] = { VTX_READ_INLET_TEMPERATURE, VTX_READ_COLD_TEMPERATURE, VTX_READ_HOT_TEMPERATURE };
     static const int32_t all[] = { VTX_READ_INLET_TEMPERATURE, VTX_READ_COLD_TEMPERATURE, VTX_READ_HOT_TEMPERATURE, VTX_READ_INLET_FLOW,
                                    VTX_READ_COLD_FLOW };
-    const vtx_job *healthy = c->signature[0].healthy;
-    vtx_operating_point p;
-    double throttled, reversible;
-    vtx_status status = job_pass(healthy, &p, NULL);
-    if (status == VTX_OK)
-        status = vtx_expansion_throttle(healthy->setting.model, p.inlet_pressure, p.inlet_temperature, p.humidity_ratio, p.cold_pressure,
-                                        &throttled);
-    if (status == VTX_OK)
-        status = vtx_expansion_isentropic(healthy->setting.model, p.inlet_pressure, p.inlet_temperature, p.humidity_ratio,
-                                          p.cold_pressure, &reversible);
+    const vtx_status status = find_contradiction(c->signature[0].healthy, e, &d->contradiction);
     if (status != VTX_OK)
         return status;
-    d->contradiction = contradiction_of(e, &p, throttled, reversible);
     d->wrong_reading = -1;
     if (d->contradiction == VTX_CONTRADICTION_NONE)
         return VTX_OK;

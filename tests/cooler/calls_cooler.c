@@ -1,4 +1,5 @@
 /* Every numeric call of the cooler layer in one shape. Written by build-aux/generate. */
+#include <vtx/acceptance.h>
 #include <vtx/comparison.h>
 #include <vtx/cooler.h>
 #include <vtx/diagnosis.h>
@@ -9,6 +10,19 @@
 #include <math.h>
 
 #include "../harness/calls.h"
+
+static vtx_status accept_call(const struct call_values *v)
+{
+    return vtx_accept(v->record[0], v->record[1], v->record[2], v->record[3], v->record[4], v->out[0]);
+}
+
+static vtx_status accept_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_accept_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status compare_plain_air_call(const struct call_values *v)
 {
@@ -189,6 +203,13 @@ static vtx_status job_uncertainty_columns(size_t n, const struct call_values *v,
 }
 
 const struct call_description calls_cooler[] = {
+    { "vtx_accept", accept_call, accept_columns, 6,
+      { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_service_readings), "vtx_service_readings", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_quotation), "vtx_quotation", NULL, 0 },
+        { CALL_OUT, sizeof(vtx_acceptance), "vtx_acceptance", "ddddddddddddddddddddddddddddddddddddiiiiiiii", 0 } } },
     { "vtx_compare_plain_air", compare_plain_air_call, compare_plain_air_columns, 3,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_liquid), "vtx_liquid", NULL, 0 },

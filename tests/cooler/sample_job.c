@@ -1,6 +1,7 @@
 /* Sample records of the cooler layer. */
 #include "sample_job.h"
 
+#include <vtx/acceptance.h>
 #include <vtx/comparison.h>
 #include <vtx/diagnosis.h>
 #include <vtx/sizing.h>
@@ -81,6 +82,8 @@ int sample_record(const char *type, void *record)
         vtx_liquid_init(record);
     else if (strcmp(type, "vtx_input_uncertainty") == 0)
         vtx_input_uncertainty_init(record);
+    else if (strcmp(type, "vtx_quotation") == 0)
+        vtx_quotation_init(VTX_QUOTED_COLD_TEMPERATURE, VTX_TOLERANCE_UPPER, 262, record);
     else
         return 0;
     return 1;
