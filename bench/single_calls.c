@@ -25,6 +25,9 @@ static vtx_moist_air mixture;
 static vtx_tube tube;
 static vtx_reading readings[READINGS];
 static vtx_reading_check checks[READINGS];
+static vtx_valve_goal valve_goal;
+static vtx_settling settling;
+static const double settling_time[DAY] = { 0, 30, 60, 90 }, settling_reading[DAY] = { 272.1, 266.4, 264.3, 263.6 };
 static vtx_calibration calibration;
 static vtx_trend trend;
 static const double visit_time[VISITS] = { 0, 2.6e6, 5.2e6, 7.8e6, 1e7, 1.3e7 }, visit_drop[VISITS] = { 12e3, 15e3, 18e3, 21e3, 24e3, 27e3 };
@@ -168,6 +171,8 @@ CALL(vtx_daily_exposure_level_of_day, level, hours, DAY, &result)
 CALL(vtx_weekly_exposure_level, level, DAY, &result)
 
 CALL(vtx_requirements_init, VTX_QUESTION_TYPICAL, &fresh_requirements)
+CALL(vtx_valve_goal_init, VTX_GOAL_COLD_TEMPERATURE, 262 * v, &valve_goal)
+CALL(vtx_judge_settling, settling_time, settling_reading, DAY, 0.1, 0, 0.3, &settling)
 CALL(vtx_request_init, &job, VTX_SOUGHT_SUPPLY_PRESSURE, VTX_WISHED_CAPACITY, 250 * v, &request)
 CALL(vtx_rank_coolers, &job, coolers, COOLERS, NULL, &requirements, verdicts)
 CALL(vtx_smallest_cooler, &job, coolers, COOLERS, &requirements, &chosen)
@@ -249,6 +254,8 @@ static const struct {
     TIMED(vtx_daily_exposure_level_of_day),
     TIMED(vtx_weekly_exposure_level),
     TIMED(vtx_requirements_init),
+    TIMED(vtx_valve_goal_init),
+    TIMED(vtx_judge_settling),
     TIMED(vtx_request_init),
     TIMED(vtx_rank_coolers),
     TIMED(vtx_smallest_cooler),

@@ -67,6 +67,7 @@
 #include <vtx/transient.h>
 
 #include <vtx/acceptance.h>
+#include <vtx/commissioning.h>
 #include <vtx/comparison.h>
 #include <vtx/cooler.h>
 #include <vtx/diagnosis.h>
@@ -74,5 +75,6 @@
 #include <vtx/selection.h>
 #include <vtx/sizing.h>
 #include <vtx/uncertainty.h>
+#include <vtx/wear.h>
 
 #endif

@@ -35,7 +35,8 @@ typedef struct vtx_trend {
     double rate;              /* unit of the readings per s; the line's slope */
     double rate_uncertainty;  /* unit of the readings per s; standard */
     double freedom;           /* -    degrees of freedom of the two uncertainties; 0: they rest on stated ones, normal distribution */
-    double scatter;           /* -    standard deviation of a reading about the line over the stated one; where none was stated: in the readings' unit; NaN for two readings */
+    double scatter;           /* -    standard deviation of a reading about the line over the stated one; where none was stated in the readings' unit; NaN for
+                                   two readings */
     double chi_square;        /* -    of the readings by their stated uncertainties; NaN where none was stated */
     double probability;       /* -    chance of a larger chi_square if the line is true; NaN for two readings or where none was stated */
     double rate_probability;  /* -    chance of so large a rate, up or down, without any trend */
@@ -105,7 +106,8 @@ typedef struct vtx_trend_crossing {
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also a date beyond 1e13 s)
  * advisory  FIELD_UNAVAILABLE, POORLY_DETERMINED, EXTRAPOLATED
  * accuracy  1e5 draws of 4 to 12 readings, uncertainties stated or found from the scatter, growth even or exponential with 5 % readings: 95 %
- *           intervals hold the date in 94.9 to 95.1 % of them (tests/base/test_trend.c). That the growth goes on as it did is an assumption: read again well before the date
+ *           intervals hold the date in 94.9 to 95.1 % of them (tests/base/test_trend.c). That the growth goes on as it did is an
+ *           assumption: read again well before the date
  * source    interval of a ratio: Fieller 1954 (from memory); the same as the profile likelihood for a straight line
  */
 VTX_API vtx_status vtx_trend_crosses(const vtx_trend *trend, double limit, int32_t side, double today, double confidence,

@@ -37,8 +37,10 @@ static double weight_of(const struct readings *r, const struct line *before, siz
         return 1;
     if (!r->exponential)
         return 1 / square(r->uncertainties[i]);
-    const double value = before ? exp(within(before->value + before->rate * (r->times[i] - before->time), -LOGARITHM_MAX, LOGARITHM_MAX)) : r->values[i];
-    return square(value / r->uncertainties[i]);
+    if (!before)
+        return square(r->values[i] / r->uncertainties[i]);
+    const double logarithm = before->value + before->rate * (r->times[i] - before->time);
+    return square(exp(within(logarithm, -LOGARITHM_MAX, LOGARITHM_MAX)) / r->uncertainties[i]);
 }
 
 /* Means first, then distances from them: nothing cancels, whatever the zero of time. */

@@ -1,11 +1,13 @@
 /* Every numeric call of the cooler layer in one shape. Written by build-aux/generate. */
 #include <vtx/acceptance.h>
+#include <vtx/commissioning.h>
 #include <vtx/comparison.h>
 #include <vtx/cooler.h>
 #include <vtx/diagnosis.h>
 #include <vtx/job.h>
 #include <vtx/sizing.h>
 #include <vtx/uncertainty.h>
+#include <vtx/wear.h>
 
 #include <math.h>
 
@@ -22,6 +24,70 @@ static vtx_status accept_columns(size_t n, const struct call_values *v, const st
     return vtx_accept_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
         column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
         column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status plan_readings_call(const struct call_values *v)
+{
+    return vtx_plan_readings(v->record[0], v->record[1], v->record[2], v->record[3], v->out[0]);
+}
+
+static vtx_status plan_readings_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_plan_readings_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status find_setting_call(const struct call_values *v)
+{
+    return vtx_find_setting(v->record[0], v->record[1], v->record[2], v->out[0]);
+}
+
+static vtx_status find_setting_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_find_setting_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status advise_valve_call(const struct call_values *v)
+{
+    return vtx_advise_valve(v->record[0], v->record[1], v->record[2], v->record[3], v->out[0]);
+}
+
+static vtx_status advise_valve_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_advise_valve_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status body_time_constant_call(const struct call_values *v)
+{
+    return vtx_body_time_constant(v->number[0], v->number[1], v->number[2], v->number[3], v->number[4], v->out[0]);
+}
+
+static vtx_status body_time_constant_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_body_time_constant_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->in[4],
+        column->in_stride[4], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status turn_settling_time_call(const struct call_values *v)
+{
+    return vtx_turn_settling_time(v->number[0], v->number[1], v->number[2], v->number[3], v->out[0]);
+}
+
+static vtx_status turn_settling_time_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_turn_settling_time_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->in[3], column->in_stride[3], column->out[0],
+        column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status compare_plain_air_call(const struct call_values *v)
@@ -202,6 +268,18 @@ static vtx_status job_uncertainty_columns(size_t n, const struct call_values *v,
         v->selector[0], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status find_wear_call(const struct call_values *v)
+{
+    return vtx_find_wear(v->record[0], v->record[1], v->record[2], v->out[0]);
+}
+
+static vtx_status find_wear_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_find_wear_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 const struct call_description calls_cooler[] = {
     { "vtx_accept", accept_call, accept_columns, 6,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
@@ -210,6 +288,36 @@ const struct call_description calls_cooler[] = {
         { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_quotation), "vtx_quotation", NULL, 0 },
         { CALL_OUT, sizeof(vtx_acceptance), "vtx_acceptance", "ddddddddddddddddddddddddddddddddddddiiiiiiii", 0 } } },
+    { "vtx_plan_readings", plan_readings_call, plan_readings_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_service_readings), "vtx_service_readings", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_valve_goal), "vtx_valve_goal", NULL, 0 },
+        { CALL_OUT, sizeof(vtx_reading_plan), "vtx_reading_plan", "dddddddddiiiiiiiiiiii", 0 } } },
+    { "vtx_find_setting", find_setting_call, find_setting_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_service_readings), "vtx_service_readings", NULL, 0 },
+        { CALL_OUT, sizeof(vtx_setting_found), "vtx_setting_found", "ddddddddddddddddddddddiiii", 0 } } },
+    { "vtx_advise_valve", advise_valve_call, advise_valve_columns, 5,
+      { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_service_readings), "vtx_service_readings", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_valve_goal), "vtx_valve_goal", NULL, 0 },
+        { CALL_OUT, sizeof(vtx_valve_advice), "vtx_valve_advice", "dddddddddddddddddddddddddddaaaiibi", 0 } } },
+    { "vtx_body_time_constant", body_time_constant_call, body_time_constant_columns, 6,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e-4, 100 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e-7, 10 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0.01, 1 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_turn_settling_time", turn_settling_time_call, turn_settling_time_columns, 5,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 1e5 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 1e5 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 1000 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e-6, 1000 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_compare_plain_air", compare_plain_air_call, compare_plain_air_columns, 3,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_liquid), "vtx_liquid", NULL, 0 },
@@ -279,6 +387,11 @@ const struct call_description calls_cooler[] = {
         { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_figure_uncertainty), "vtx_figure_uncertainty", "dddddddddddddddddddddddddddddii", 0 } } },
+    { "vtx_find_wear", find_wear_call, find_wear_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_service_readings), "vtx_service_readings", NULL, 0 },
+        { CALL_OUT, sizeof(vtx_wear), "vtx_wear", "ddddddddddiiii", 0 } } },
 };
 
 const size_t calls_cooler_count = sizeof calls_cooler / sizeof calls_cooler[0];

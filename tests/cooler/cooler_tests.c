@@ -4,7 +4,7 @@
 
 extern const struct call_description calls_cooler[];
 extern const size_t calls_cooler_count;
-extern const struct test_suite suite_acceptance, suite_cooler, suite_diagnosis, suite_job, suite_selection, suite_sizing, suite_uncertainty, suite_wish, suite_worked_job;
+extern const struct test_suite suite_acceptance, suite_commissioning, suite_cooler, suite_diagnosis, suite_job, suite_selection, suite_sizing, suite_uncertainty, suite_wear, suite_wish, suite_worked_job;
 
 static void misuse_and_batch_rules_hold_for_every_call(void)
 {
@@ -18,7 +18,7 @@ TEST_SUITE(cooler_calls, tests);
 
 int main(void)
 {
-    static const struct test_suite *const suites[] = { &suite_cooler_calls, &suite_acceptance, &suite_cooler, &suite_diagnosis, &suite_job, &suite_selection,
-                                                       &suite_sizing,       &suite_uncertainty, &suite_wish, &suite_worked_job };
+    static const struct test_suite *const suites[] = { &suite_cooler_calls, &suite_acceptance, &suite_commissioning, &suite_cooler, &suite_diagnosis, &suite_job, &suite_selection,
+                                                       &suite_sizing,       &suite_uncertainty, &suite_wear, &suite_wish, &suite_worked_job };
     return run_suites(suites, sizeof suites / sizeof suites[0]);
 }

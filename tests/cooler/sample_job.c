@@ -2,6 +2,7 @@
 #include "sample_job.h"
 
 #include <vtx/acceptance.h>
+#include <vtx/commissioning.h>
 #include <vtx/comparison.h>
 #include <vtx/diagnosis.h>
 #include <vtx/sizing.h>
@@ -80,6 +81,8 @@ int sample_record(const char *type, void *record)
         return vtx_predict_readings(&job, VTX_CAUSE_WORN_NOZZLE, 0.1, record) == VTX_OK;
     } else if (strcmp(type, "vtx_liquid") == 0)
         vtx_liquid_init(record);
+    else if (strcmp(type, "vtx_valve_goal") == 0)
+        vtx_valve_goal_init(VTX_GOAL_COLD_TEMPERATURE, 265, record);
     else if (strcmp(type, "vtx_input_uncertainty") == 0)
         vtx_input_uncertainty_init(record);
     else if (strcmp(type, "vtx_quotation") == 0)

@@ -1,0 +1,553 @@
+/* Settings found again from the readings they give, and valves turned as told. */
+#include <vtx/commissioning.h>
+#include <vtx/thermometry.h>
+
+#include "sample_job.h"
+
+enum { SETS = 3 };
+
+/* All gauges; three thermometers and the inlet gauge; both flow meters, two thermometers and the inlet gauge. */
+static const int sets[SETS][8] = { { 1, 1, 1, 1, 1, 1, 1, 1 }, { 0, 1, 1, 1, 1, 0, 0, 0 }, { 0, 1, 1, 1, 0, 1, 1, 0 } };
+
+static vtx_job described_job(int32_t model, int line)
+{
+    vtx_job job = sample_job(model);
+    job.supply.pressure = 7.5e5;
+    job.supply.humidity_kind = VTX_SUPPLY_FROST_POINT;
+    job.supply.humidity = 253.15;
+    job.setting.cold_fraction = 0.5;
+    if (line) {
+        vtx_chain_filter(1e4, 0.012, 8e5, 293.15, 0.5, &job.line[0]);
+        vtx_chain_hose(0.0095, 5, &job.line[1]);
+        job.elements = 2;
+    }
+    return job;
+}
+
+static vtx_input_uncertainty ordinary(void)
+{
+    vtx_input_uncertainty u;
+    EXPECT_OK(vtx_input_uncertainty_init(&u));
+    return u;
+}
+
+static vtx_valve_goal goal_of(int32_t goal, double wanted)
+{
+    vtx_valve_goal g;
+    EXPECT_OK(vtx_valve_goal_init(goal, wanted, &g));
+    return g;
+}
+
+static void leave_out(const int set[8], vtx_service_readings *readings)
+{
+    for (int k = 0; k < 8; k++)
+        if (!set[k])
+            readings->value[k] = (double)NAN;
+}
+
+static vtx_service_readings readings_at(const vtx_job *job, const int set[8])
+{
+    vtx_service_readings readings;
+    EXPECT_OK(vtx_predict_readings(job, VTX_CAUSE_NOTHING, 0, &readings));
+    leave_out(set, &readings);
+    return readings;
+}
+
+static void a_setting_is_found_again(void)
+{
+    static const double fractions[] = { 0.25, 0.4, 0.55, 0.7, 0.8 };
+    const vtx_input_uncertainty u = ordinary();
+    for (int32_t model = VTX_AIR_IDEAL; model <= VTX_AIR_REAL; model++)
+        for (int set = 0; set < SETS; set++)
+            for (int i = 0; i < 5; i++) {
+                const vtx_job described = described_job(model, i == 2);
+                vtx_job truth = described;
+                vtx_operating_point point;
+                vtx_setting_found found;
+                truth.setting.cold_fraction = fractions[i];
+                truth.supply.pressure = 6.9e5; /* what is read counts, not what the description says */
+                truth.supply.temperature = 297;
+                const vtx_service_readings readings = readings_at(&truth, sets[set]);
+                EXPECT_OK(vtx_job_evaluate(&truth, &point, NULL));
+                EXPECT_OK(vtx_find_setting(&described, &u, &readings, &found));
+                EXPECT_NEAR(found.cold_fraction, fractions[i], 1e-8);
+                EXPECT_NEAR(found.valve_opening, point.valve_opening, 1e-8);
+                EXPECT_NEAR(found.cold_temperature, point.cold_temperature, 1e-10);
+                EXPECT_NEAR(found.capacity, point.target_capacity, 1e-8);
+                EXPECT_NEAR(found.supply_pressure, 6.9e5, 1e-9);
+                EXPECT_NEAR(found.supply_temperature, 297, 1e-10);
+                EXPECT_NEAR(found.peak_efficiency, described.cooler.tube.peak_efficiency, 1e-7);
+                EXPECT(found.chi_square < 1e-12 && found.cold_fraction_uncertainty > 0.002 && found.cold_fraction_uncertainty < 0.03);
+                EXPECT(found.readings == (set == 0 ? 8 : set == 1 ? 4 : 5));
+                if (set < 2)
+                    EXPECT_WITHIN(found.by_temperatures, fractions[i], 2e-3);
+                if (set != 1)
+                    EXPECT_NEAR(found.by_flows, fractions[i], 1e-9);
+            }
+}
+
+/* A described job with everything that its uncertainties cover drawn anew; efficiency and coldest fraction within what tubes can be. */
+static vtx_job drawn_job(struct random_state *r, const vtx_job *described, const vtx_input_uncertainty *u)
+{
+    vtx_job job = *described;
+    vtx_tube *tube = &job.cooler.tube;
+    do
+        tube->peak_efficiency = described->cooler.tube.peak_efficiency + (tube->efficiency_high - tube->efficiency_low) / 2.563 * random_normal(r);
+    while (tube->peak_efficiency < 0.08 || tube->peak_efficiency > 0.55);
+    do
+        tube->coldest_fraction = described->cooler.tube.coldest_fraction + u->coldest_fraction * random_normal(r);
+    while (tube->coldest_fraction < 0.15 || tube->coldest_fraction > 0.45);
+    tube->efficiency_low = fmin(tube->efficiency_low, tube->peak_efficiency);
+    tube->efficiency_high = fmax(tube->efficiency_high, tube->peak_efficiency);
+    job.supply.pressure += u->supply_pressure * random_normal(r);
+    job.supply.temperature += u->supply_temperature * random_normal(r);
+    job.supply.humidity += u->supply_humidity * random_normal(r);
+    job.site.pressure += u->site_pressure * random_normal(r);
+    job.cooler.rated_free_air_flow *= 1 + u->rated_flow * random_normal(r);
+    job.setting.cold_fraction = random_uniform(r, 0.25, 0.8);
+    return job;
+}
+
+static vtx_service_readings noisy_readings(struct random_state *r, const vtx_job *truth, const int set[8])
+{
+    vtx_service_readings readings;
+    EXPECT_OK(vtx_predict_readings(truth, VTX_CAUSE_NOTHING, 0, &readings));
+    for (int k = 0; k < 8; k++)
+        readings.value[k] += readings.uncertainty[k] * random_normal(r);
+    leave_out(set, &readings);
+    return readings;
+}
+
+/* What a program whose intervals hold 93 to 97 % leaves in one run of 1e4: 3.89 standard deviations of the binomial beyond. */
+static void expect_interval_holds(int hits, int draws)
+{
+    const double share = (double)hits / draws;
+    EXPECT(share > 0.93 - 3.89 * sqrt(0.93 * 0.07 / draws) && share < 0.97 + 3.89 * sqrt(0.97 * 0.03 / draws));
+}
+
+static void intervals_of_the_cold_fraction_hold(void)
+{
+    const vtx_input_uncertainty u = ordinary();
+    const vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    const int draws = soak_count(200);
+    for (int set = 0; set < SETS; set++) {
+        struct random_state r;
+        int hits = 0, alarms = 0;
+        random_seed(&r, 70 + (uint64_t)set);
+        for (int i = 0; i < draws; i++) {
+            const vtx_job truth = drawn_job(&r, &described, &u);
+            const vtx_service_readings readings = noisy_readings(&r, &truth, sets[set]);
+            vtx_setting_found found;
+            EXPECT_OK(vtx_find_setting(&described, &u, &readings, &found));
+            hits += found.cold_fraction_low <= truth.setting.cold_fraction && truth.setting.cold_fraction <= found.cold_fraction_high;
+            alarms += (found.advisories & VTX_ADVISORY_MODEL_MISFIT) != 0;
+        }
+        expect_interval_holds(hits, draws);
+        EXPECT(alarms < 0.03 * draws + 4);
+        if (getenv("VTX_SOAK"))
+            printf("  cold fraction, readings %d: 95 %% interval holds %.2f %% of %d, misfit %.2f %%\n", set, 100.0 * hits / draws, draws,
+                   100.0 * alarms / draws);
+    }
+}
+
+static void a_valve_turned_as_told_meets_the_goal(void)
+{
+    static const double fractions[] = { 0.3, 0.5, 0.75 };
+    const vtx_input_uncertainty u = ordinary();
+    for (int32_t model = VTX_AIR_IDEAL; model <= VTX_AIR_REAL; model++)
+        for (int set = 0; set < SETS; set++)
+            for (int i = 0; i < 3; i++) {
+                const vtx_job described = described_job(model, set == 0 && i == 1);
+                vtx_job truth = described, turned;
+                vtx_operating_point before, after;
+                vtx_valve_advice advice;
+                truth.setting.cold_fraction = fractions[i];
+                EXPECT_OK(vtx_job_evaluate(&truth, &before, NULL));
+                const vtx_service_readings readings = readings_at(&truth, sets[set]);
+                turned = truth;
+                turned.setting.held = VTX_HELD_VALVE_OPENING;
+                vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_TEMPERATURE, 263);
+                EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+                turned.setting.valve_opening = before.valve_opening * advice.opening_ratio;
+                EXPECT_OK(vtx_job_evaluate(&turned, &after, NULL));
+                EXPECT_NEAR(after.cold_temperature, 263, 1e-8);
+                EXPECT_NEAR(advice.predicted[3], 263, 1e-8);
+                EXPECT_NEAR(advice.predicted[5], after.mass_flow, 1e-8);
+                EXPECT_NEAR(advice.new_cold_fraction, after.cold_fraction, 1e-8);
+                EXPECT(advice.limit == VTX_LIMIT_WISH && advice.turn == (advice.opening_ratio > 1 ? VTX_TURN_OPEN : VTX_TURN_CLOSE));
+                EXPECT(advice.ratio_low < advice.opening_ratio && advice.opening_ratio < advice.ratio_high && advice.visibility > 2);
+
+                goal = goal_of(VTX_GOAL_COLD_FRACTION, 0.62);
+                EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+                turned.setting.valve_opening = before.valve_opening * advice.opening_ratio;
+                EXPECT_OK(vtx_job_evaluate(&turned, &after, NULL));
+                EXPECT_NEAR(after.cold_fraction, 0.62, 1e-8);
+
+                goal = goal_of(VTX_GOAL_CAPACITY, 0.5 * (before.target_capacity + advice.new_figure) + 20);
+                EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+                EXPECT(advice.attainable_figure >= advice.new_figure * (1 - 1e-12));
+                if (advice.limit == VTX_LIMIT_WISH) {
+                    turned.setting.valve_opening = before.valve_opening * advice.opening_ratio;
+                    EXPECT_OK(vtx_job_evaluate(&turned, &after, NULL));
+                    EXPECT_NEAR(after.target_capacity, goal.wanted, 1e-8);
+                }
+            }
+}
+
+static void the_most_cooling_is_where_more_and_less_cool_less(void)
+{
+    const vtx_input_uncertainty u = ordinary();
+    const vtx_job described = described_job(VTX_AIR_REAL, 0);
+    const vtx_valve_goal most = goal_of(VTX_GOAL_MOST_CAPACITY, 0);
+    vtx_job truth = described;
+    vtx_operating_point here, less, more;
+    vtx_valve_advice advice;
+    truth.setting.cold_fraction = 0.4;
+    const vtx_service_readings readings = readings_at(&truth, sets[0]);
+    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &most, &advice));
+    EXPECT(advice.turn == VTX_TURN_CLOSE && advice.limit == VTX_LIMIT_COOLER);
+    truth.setting.held = VTX_HELD_VALVE_OPENING;
+    truth.setting.valve_opening = advice.new_opening;
+    EXPECT_OK(vtx_job_evaluate(&truth, &here, NULL));
+    EXPECT_NEAR(here.target_capacity, advice.new_figure, 1e-8);
+    truth.setting.valve_opening = advice.new_opening * 0.98;
+    EXPECT_OK(vtx_job_evaluate(&truth, &less, NULL));
+    truth.setting.valve_opening = advice.new_opening * 1.02;
+    EXPECT_OK(vtx_job_evaluate(&truth, &more, NULL));
+    EXPECT(less.target_capacity < here.target_capacity && more.target_capacity < here.target_capacity);
+    /* There the advice is to leave it. */
+    truth.setting.valve_opening = advice.new_opening;
+    const vtx_service_readings there = readings_at(&truth, sets[0]);
+    EXPECT_OK(vtx_advise_valve(&described, &u, &there, &most, &advice));
+    EXPECT(advice.turn == VTX_TURN_REACHED);
+    EXPECT_NEAR(advice.opening_ratio, 1, 1e-4);
+}
+
+/* The figure after a turn as told, with noise, against what the advice expects of it. */
+static void advice_is_worth_what_it_says(void)
+{
+    const vtx_input_uncertainty u = ordinary();
+    const vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    const int draws = soak_count(200);
+    for (int set = 0; set < SETS; set++) {
+        struct random_state r;
+        int hits = 0, told = 0;
+        random_seed(&r, 80 + (uint64_t)set);
+        for (int i = 0; i < draws; i++) {
+            vtx_job truth = drawn_job(&r, &described, &u);
+            vtx_operating_point before, after;
+            vtx_valve_advice advice;
+            const vtx_service_readings readings = noisy_readings(&r, &truth, sets[set]);
+            EXPECT_OK(vtx_job_evaluate(&truth, &before, NULL));
+            const vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_TEMPERATURE, before.cold_temperature + random_uniform(&r, -4, 6));
+            if (vtx_advise_valve(&described, &u, &readings, &goal, &advice) != VTX_OK || advice.limit != VTX_LIMIT_WISH)
+                continue;
+            truth.setting.held = VTX_HELD_VALVE_OPENING;
+            truth.setting.valve_opening = before.valve_opening * advice.opening_ratio;
+            EXPECT_OK(vtx_job_evaluate(&truth, &after, NULL));
+            hits += fabs(after.cold_temperature - advice.new_figure) < 1.96 * advice.new_uncertainty;
+            told++;
+        }
+        EXPECT(told > draws / 2);
+        expect_interval_holds(hits, told);
+        if (getenv("VTX_SOAK"))
+            printf("  temperature after the turn, readings %d: 95 %% interval holds %.2f %% of %d\n", set, 100.0 * hits / told, told);
+    }
+}
+
+static void turning_ends_when_it_is_good_enough(void)
+{
+    const vtx_input_uncertainty u = ordinary();
+    const vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    vtx_operating_point point;
+    vtx_valve_advice advice;
+    EXPECT_OK(vtx_job_evaluate(&described, &point, NULL));
+    vtx_service_readings readings = readings_at(&described, sets[1]);
+    vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_TEMPERATURE, point.cold_temperature + 0.4);
+    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+    EXPECT(advice.turn == VTX_TURN_REACHED && advice.opening_ratio < 1);
+    goal.wanted = point.cold_temperature + 2;
+    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+    EXPECT(advice.turn == VTX_TURN_CLOSE);
+    /* A capacity that is there already needs no turn. */
+    goal = goal_of(VTX_GOAL_CAPACITY, 0.5 * point.target_capacity);
+    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+    EXPECT(advice.turn == VTX_TURN_REACHED);
+    /* A flow meter knows the setting to 0.003, but no thermometer shows so small a turn. */
+    readings = readings_at(&described, sets[2]);
+    readings.value[VTX_READ_INLET_FLOW - VTX_READ_SUPPLY_PRESSURE] = (double)NAN;
+    readings.uncertainty[VTX_READ_COLD_FLOW - VTX_READ_SUPPLY_PRESSURE] = 1e-3;
+    readings.uncertainty[VTX_READ_COLD_TEMPERATURE - VTX_READ_SUPPLY_PRESSURE] = 5;
+    vtx_input_uncertainty sure = u;
+    sure.tube_efficiency = 0.001;
+    goal = goal_of(VTX_GOAL_COLD_TEMPERATURE, point.cold_temperature - 0.5);
+    EXPECT_OK(vtx_advise_valve(&described, &sure, &readings, &goal, &advice));
+    EXPECT(advice.turn == VTX_TURN_REACHED || advice.turn == VTX_TURN_UNSEEN);
+    EXPECT(advice.visibility < 1.96);
+}
+
+static void what_is_out_of_reach_is_named_with_the_best(void)
+{
+    const vtx_input_uncertainty u = ordinary();
+    vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    vtx_valve_advice advice, most;
+    const vtx_service_readings readings = readings_at(&described, sets[0]);
+    vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_TEMPERATURE, 220);
+    EXPECT_STATUS(vtx_advise_valve(&described, &u, &readings, &goal, &advice), VTX_NO_SOLUTION);
+    EXPECT(isnan(advice.opening_ratio) && advice.turn == -1 && advice.attainable_limit == VTX_LIMIT_COOLER);
+    EXPECT(advice.attainable_figure > 240 && advice.attainable_figure < 262 && advice.attainable_ratio > 1);
+    goal = goal_of(VTX_GOAL_CAPACITY, 5000);
+    EXPECT_STATUS(vtx_advise_valve(&described, &u, &readings, &goal, &advice), VTX_NO_SOLUTION);
+    goal = goal_of(VTX_GOAL_MOST_CAPACITY, 0);
+    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &most));
+    EXPECT_NEAR(advice.attainable_figure, most.new_figure, 1e-9);
+    goal = goal_of(VTX_GOAL_COLD_FRACTION, 0.9);
+    EXPECT_STATUS(vtx_advise_valve(&described, &u, &readings, &goal, &advice), VTX_NO_SOLUTION);
+    EXPECT_NEAR(advice.attainable_figure, described.cooler.cold_fraction_max, 1e-9);
+    EXPECT(advice.attainable_limit == VTX_LIMIT_RANGE_LOW && advice.attainable_ratio < 1);
+    described.cooler.cold_fraction_max = 0.62;
+    goal = goal_of(VTX_GOAL_MOST_CAPACITY, 0);
+    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+    EXPECT(advice.limit == VTX_LIMIT_RANGE_LOW);
+    EXPECT_NEAR(advice.new_cold_fraction, 0.62, 1e-6);
+    described.cooler.kind = VTX_COOLER_FIXED;
+    EXPECT_STATUS(vtx_advise_valve(&described, &u, &readings, &goal, &advice), VTX_OUT_OF_RANGE);
+}
+
+static void the_other_branch_is_found_when_asked_for(void)
+{
+    const vtx_input_uncertainty u = ordinary();
+    const vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    const vtx_service_readings readings = readings_at(&described, sets[0]);
+    vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_TEMPERATURE, 258);
+    vtx_valve_advice more, less;
+    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &more));
+    goal.branch = VTX_BRANCH_LESS_COLD_AIR;
+    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &less));
+    EXPECT_NEAR(more.new_figure, 258, 1e-9);
+    EXPECT_NEAR(less.new_figure, 258, 1e-9);
+    EXPECT(more.new_cold_fraction > 0.31 && less.new_cold_fraction < 0.29);
+}
+
+static void readings_that_do_not_see_the_valve_are_refused(void)
+{
+    static const int inlet_only[8] = { 1, 1, 1, 0, 0, 0, 0, 0 }, cold_only[8] = { 0, 1, 1, 1, 0, 0, 0, 0 };
+    const vtx_input_uncertainty u = ordinary();
+    vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    vtx_service_readings readings = readings_at(&described, inlet_only);
+    vtx_setting_found found;
+    EXPECT_STATUS(vtx_find_setting(&described, &u, &readings, &found), VTX_NO_SOLUTION);
+    EXPECT(isnan(found.cold_fraction) && found.freedom == -1);
+    EXPECT_OK(vtx_service_readings_init(&readings));
+    EXPECT_STATUS(vtx_find_setting(&described, &u, &readings, &found), VTX_BAD_ARGUMENT);
+    /* A cold thermometer alone leaves much open unless the tube is known, and then two settings. */
+    readings = readings_at(&described, cold_only);
+    readings.value[3] = 258;
+    vtx_input_uncertainty sure = u;
+    sure.tube_efficiency = 0.002;
+    sure.coldest_fraction = 0.002;
+    EXPECT_OK(vtx_find_setting(&described, &sure, &readings, &found));
+    EXPECT((found.advisories & VTX_ADVISORY_INDISTINGUISHABLE) && (found.cold_fraction - 0.3) * (found.other_cold_fraction - 0.3) < 0);
+    EXPECT(found.cold_fraction_low < 0.28 && found.cold_fraction_high > 0.32);
+    described.cooler.tube.peak_efficiency = 2;
+    EXPECT_STATUS(vtx_find_setting(&described, &u, &readings, &found), VTX_BAD_ARGUMENT);
+}
+
+static double thermometers_worth(const vtx_reading_plan *plan, int32_t reading)
+{
+    for (int k = 0; k < plan->count; k++)
+        if (plan->order[k] == reading)
+            return k == 0 ? plan->before - plan->after[0] : plan->after[k - 1] - plan->after[k];
+    return 0;
+}
+
+static void plans_read_first_what_tells_most(void)
+{
+    const vtx_input_uncertainty u = ordinary();
+    const vtx_job described = described_job(VTX_AIR_REAL, 1);
+    vtx_service_readings readings;
+    vtx_reading_plan plan, rest;
+    EXPECT_OK(vtx_service_readings_init(&readings));
+    for (int32_t goal = VTX_GOAL_COLD_TEMPERATURE; goal <= VTX_GOAL_MOST_CAPACITY; goal++) {
+        const vtx_valve_goal g = goal_of(goal, goal == VTX_GOAL_COLD_TEMPERATURE ? 262 : goal == VTX_GOAL_COLD_FRACTION ? 0.6 : 200);
+        EXPECT_OK(vtx_plan_readings(&described, &u, &readings, &g, &plan));
+        EXPECT(plan.count == 8 && plan.worthwhile >= 1 && plan.worthwhile < 8 && plan.advisories == 0);
+        int seen = 0;
+        for (int k = 0; k < 8; k++) {
+            EXPECT(plan.after[k] <= (k == 0 ? plan.before : plan.after[k - 1]) * (1 + 1e-12));
+            seen |= 1 << (plan.order[k] - VTX_READ_SUPPLY_PRESSURE);
+        }
+        EXPECT(seen == 255);
+        /* For a temperature the cold thermometer comes first. */
+        EXPECT(goal != VTX_GOAL_COLD_TEMPERATURE || plan.order[0] == VTX_READ_COLD_TEMPERATURE);
+        /* What is read is left out, and the rest is worth what it was. */
+        readings.value[plan.order[0] - VTX_READ_SUPPLY_PRESSURE] = 300;
+        EXPECT_OK(vtx_plan_readings(&described, &u, &readings, &g, &rest));
+        EXPECT(rest.count == 7 && rest.order[0] == plan.order[1] && (rest.advisories & VTX_ADVISORY_FIELD_UNAVAILABLE));
+        EXPECT_NEAR(rest.before, plan.after[0], 1e-9);
+        EXPECT_NEAR(rest.after[0], plan.after[1], 1e-9);
+        readings.value[plan.order[0] - VTX_READ_SUPPLY_PRESSURE] = (double)NAN;
+    }
+    /* A better flow meter is worth more. */
+    const vtx_valve_goal fraction = goal_of(VTX_GOAL_COLD_FRACTION, 0.6);
+    EXPECT_OK(vtx_plan_readings(&described, &u, &readings, &fraction, &plan));
+    readings.uncertainty[VTX_READ_COLD_FLOW - VTX_READ_SUPPLY_PRESSURE] = 1e-5;
+    readings.uncertainty[VTX_READ_INLET_FLOW - VTX_READ_SUPPLY_PRESSURE] = 1e-5;
+    EXPECT_OK(vtx_plan_readings(&described, &u, &readings, &fraction, &rest));
+    EXPECT(rest.order[0] == VTX_READ_COLD_FLOW || rest.order[0] == VTX_READ_INLET_FLOW);
+    EXPECT(rest.order[1] == VTX_READ_COLD_FLOW || rest.order[1] == VTX_READ_INLET_FLOW);
+    EXPECT(thermometers_worth(&rest, VTX_READ_HOT_TEMPERATURE) < thermometers_worth(&plan, VTX_READ_HOT_TEMPERATURE));
+}
+
+/* Plan and fit rest on the same physics: what the plan promises of the turn is what the fit of those readings gives. */
+static void a_plan_keeps_its_promise(void)
+{
+    vtx_input_uncertainty u = ordinary();
+    const vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    vtx_service_readings none;
+    vtx_reading_plan plan;
+    vtx_valve_advice advice;
+    EXPECT_OK(vtx_service_readings_init(&none));
+    /* So little known beforehand that readings add to it or supersede it alike. */
+    u.supply_pressure = 1e5;
+    u.supply_temperature = 10;
+    u.rated_flow = 0.3;
+    const vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_FRACTION, 0.62);
+    EXPECT_OK(vtx_plan_readings(&described, &u, &none, &goal, &plan));
+    const vtx_service_readings readings = readings_at(&described, sets[0]);
+    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+    const double deviation = log(advice.ratio_high / advice.opening_ratio) / 1.959963984540054;
+    EXPECT_NEAR(plan.after[7], deviation, 0.01);
+}
+
+static void waiting_times_are_those_of_two_lags(void)
+{
+    struct random_state r;
+    random_seed(&r, 91);
+    for (int i = 0; i < 2000; i++) {
+        const double probe = random_log_uniform(&r, 0.1, 300), body = i % 5 == 0 ? probe * (1 + random_log_uniform(&r, 1e-12, 1e-3)) : random_log_uniform(&r, 0.1, 300);
+        const double step = random_log_uniform(&r, 0.1, 100), band = random_log_uniform(&r, 1e-3, 1);
+        double time, one, other, swapped;
+        EXPECT_OK(vtx_turn_settling_time(probe, body, step, band, &time));
+        EXPECT_OK(vtx_turn_settling_time(body, probe, step, band, &swapped));
+        EXPECT_OK(vtx_settling_time(probe, step, band, &one));
+        EXPECT_OK(vtx_settling_time(body, step, band, &other));
+        EXPECT_WITHIN(swapped, time, 1e-11 * time + 1e-300);
+        EXPECT(time >= fmax(one, other) && time <= one + other + probe + body);
+        if (time > 0 && fabs(probe / body - 1) > 1e-2)
+            EXPECT_NEAR((probe * exp(-time / probe) - body * exp(-time / body)) / (probe - body), band / step, 1e-7);
+        else if (time > 0 && fabs(probe / body - 1) < 1e-6)
+            EXPECT_NEAR((1 + time / body) * exp(-time / body), band / step, 1e-5);
+        EXPECT_OK(vtx_turn_settling_time(probe, 0, step, band, &time));
+        EXPECT_WITHIN(time, one, 1e-11 * one + 1e-300);
+    }
+    double time, constant;
+    EXPECT_OK(vtx_turn_settling_time(0, 0, 30, 0.1, &time));
+    EXPECT(time == 0);
+    /* 0.2 kg of aluminium in 6 g/s: about a minute. */
+    EXPECT_OK(vtx_body_time_constant(0.2, 896, 0.006, 1006, 0.5, &constant));
+    EXPECT_NEAR(constant, 0.2 * 896 / (0.5 * 0.006 * 1006), 1e-15);
+}
+
+static void an_exponential_is_followed_to_its_end(void)
+{
+    struct random_state r;
+    random_seed(&r, 92);
+    for (int i = 0; i < 500; i++) {
+        const double constant = random_log_uniform(&r, 5, 200), final = random_uniform(&r, 240, 320), amplitude = random_uniform(&r, 5, 40);
+        double times[3], readings[3];
+        vtx_settling s;
+        for (int k = 0; k < 3; k++) {
+            times[k] = 1000 + constant * (0.5 + 0.7 * k + (k == 1 ? 0.2 : 0));
+            readings[k] = final - amplitude * exp(-(times[k] - 1000) / constant);
+        }
+        EXPECT_OK(vtx_judge_settling(times, readings, 3, 0.05, 0, 0.2, &s));
+        EXPECT_NEAR(s.final_value, final, 1e-7);
+        EXPECT_NEAR(s.time_constant, constant, 1e-5);
+        EXPECT_NEAR(s.remaining, final - readings[2], 1e-4);
+        EXPECT(s.settled == VTX_SETTLED_NO && s.time_left > 0 && (s.advisories & VTX_ADVISORY_FIELD_UNAVAILABLE));
+        /* Two readings and a known constant; after the time left it has settled. */
+        EXPECT_OK(vtx_judge_settling(times, readings, 2, 0.05, constant, 0.2, &s));
+        EXPECT_NEAR(s.final_value, final, 1e-10);
+        EXPECT(s.settled == VTX_SETTLED_NO && s.time_constant_uncertainty == 0);
+        double later[2] = { times[0], times[1] + s.time_left }, then[2];
+        for (int k = 0; k < 2; k++)
+            then[k] = final - amplitude * exp(-(later[k] - 1000) / constant);
+        EXPECT_OK(vtx_judge_settling(later, then, 2, 0.05, constant, 0.2, &s));
+        EXPECT(s.settled == VTX_SETTLED_YES && s.time_left == 0);
+    }
+}
+
+static void final_values_lie_in_their_intervals(void)
+{
+    const int draws = soak_count(2000);
+    for (int known = 0; known < 2; known++) {
+        struct random_state r;
+        int hits = 0, wrong = 0, settled = 0, told = 0;
+        random_seed(&r, 93 + (uint64_t)known);
+        for (int i = 0; i < draws; i++) {
+            const int count = known ? 2 + i % 3 : 4 + i % 3;
+            const double constant = random_uniform(&r, 20, 60), amplitude = random_uniform(&r, -30, 30), step = random_uniform(&r, 0.5, 1) * constant;
+            double times[8], readings[8];
+            vtx_settling s;
+            for (int k = 0; k < count; k++) {
+                times[k] = step * (k + (known ? 2 : 0.5));
+                readings[k] = 265 - amplitude * exp(-times[k] / constant) + 0.05 * random_normal(&r);
+            }
+            EXPECT_OK(vtx_judge_settling(times, readings, (size_t)count, 0.05, known ? constant : 0, 0.5, &s));
+            if (s.advisories & VTX_ADVISORY_POORLY_DETERMINED)
+                continue;
+            told++;
+            hits += fabs(s.final_value - 265) < 1.96 * s.final_uncertainty;
+            settled += s.settled == VTX_SETTLED_YES;
+            wrong += s.settled == VTX_SETTLED_YES && fabs(amplitude * exp(-times[count - 1] / constant)) > 0.5;
+        }
+        expect_interval_holds(hits, told);
+        EXPECT(told > 0.8 * draws && settled > draws / 20 && wrong < 0.05 * settled + 5);
+        if (getenv("VTX_SOAK"))
+            printf("  final value, constant %s: 95 %% interval holds %.2f %% of %d; settled %d, wrongly %d\n", known ? "known" : "found",
+                   100.0 * hits / told, told, settled, wrong);
+    }
+}
+
+static void readings_at_rest_have_settled(void)
+{
+    const double times[] = { 0, 30, 60, 90 }, still[] = { 265.1, 265.0, 265.1, 265.0 }, creeping[] = { 265, 266, 267, 268 }, turning[] = { 265, 270, 265, 270 };
+    vtx_settling s;
+    EXPECT_OK(vtx_judge_settling(times, still, 4, 0.1, 0, 1, &s));
+    EXPECT(s.settled == VTX_SETTLED_YES && fabs(s.final_value - 265.05) < 0.5);
+    EXPECT_OK(vtx_judge_settling(times, creeping, 4, 0.1, 0, 1, &s));
+    EXPECT(s.settled == VTX_SETTLED_NO && (s.advisories & VTX_ADVISORY_POORLY_DETERMINED) && s.final_value > 268);
+    EXPECT_OK(vtx_judge_settling(times, turning, 4, 0.1, 40, 1, &s));
+    EXPECT(s.advisories & VTX_ADVISORY_MODEL_MISFIT);
+    const double backwards[] = { 0, 30, 20 }, odd[] = { 265, (double)NAN, 266 };
+    EXPECT_STATUS(vtx_judge_settling(backwards, still, 3, 0.1, 0, 1, &s), VTX_BAD_ARGUMENT);
+    EXPECT(isnan(s.final_value) && s.settled == -1);
+    EXPECT_STATUS(vtx_judge_settling(times, odd, 3, 0.1, 0, 1, &s), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_judge_settling(times, still, 2, 0.1, 0, 1, &s), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_judge_settling(times, still, 1, 0.1, 10, 1, &s), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_judge_settling(NULL, still, 3, 0.1, 10, 1, &s), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_judge_settling(times, still, 3, 0, 10, 1, &s), VTX_BAD_ARGUMENT);
+    EXPECT_STATUS(vtx_judge_settling(times, still, 3, 0.1, 0.1, 1, &s), VTX_OUT_OF_RANGE);
+    EXPECT_STATUS(vtx_judge_settling(times, still, 51, 0.1, 10, 1, &s), VTX_OUT_OF_RANGE);
+    EXPECT_STATUS(vtx_judge_settling(times, still, 3, 0.1, 10, 1, NULL), VTX_BAD_ARGUMENT);
+}
+
+static const struct test_case tests[] = {
+    { "a setting is found again", a_setting_is_found_again },
+    { "intervals of the cold fraction hold", intervals_of_the_cold_fraction_hold },
+    { "a valve turned as told meets the goal", a_valve_turned_as_told_meets_the_goal },
+    { "the most cooling is where more and less cool less", the_most_cooling_is_where_more_and_less_cool_less },
+    { "advice is worth what it says", advice_is_worth_what_it_says },
+    { "turning ends when it is good enough", turning_ends_when_it_is_good_enough },
+    { "what is out of reach is named with the best", what_is_out_of_reach_is_named_with_the_best },
+    { "the other branch is found when asked for", the_other_branch_is_found_when_asked_for },
+    { "readings that do not see the valve are refused", readings_that_do_not_see_the_valve_are_refused },
+    { "plans read first what tells most", plans_read_first_what_tells_most },
+    { "a plan keeps its promise", a_plan_keeps_its_promise },
+    { "waiting times are those of two lags", waiting_times_are_those_of_two_lags },
+    { "an exponential is followed to its end", an_exponential_is_followed_to_its_end },
+    { "final values lie in their intervals", final_values_lie_in_their_intervals },
+    { "readings at rest have settled", readings_at_rest_have_settled },
+};
+TEST_SUITE(commissioning, tests);
