@@ -4,6 +4,8 @@
 
 #include "diagnose_report.h"
 #include "report.h"
+#include "service_acceptance.h"
+#include "service_advice.h"
 #include "service_trend.h"
 
 enum { EXIT_HEALTHY = 0, EXIT_FAULT = 1, EXIT_INPUT = 2, EXIT_LIBRARY = 3 };
@@ -14,11 +16,11 @@ static void print_help(void)
            "Tells from readings of a spot cooler in service what is wrong with it, how much, and what to do; for a built-in case of\n"
            "invented readings when no file is given. --json writes the same for programs, in SI units, with the library's codes.\n"
            "--show-case prints the built-in case as a file to start from; --version the version.\n\n"
-           "A case is a job file of size_spot_cooler with further sections, each value with its unit. size_spot_cooler passes over them.\n%s%s%s"
+           "A case is a job file of size_spot_cooler with further sections, each value with its unit. size_spot_cooler passes over them.\n%s%s%s%s%s%s"
            "  Sections shared with size_spot_cooler:\n%s\n"
            "Exit codes: %d nothing is wrong with the cooler, %d something is, or the readings contradict each other, %d the call or the file is\n"
            "not accepted (each complaint says file, line, section, key and what was expected), %d the library refused what it was asked.\n",
-           service_case_keys, readings_keys, visits_keys, spot_job_keys, EXIT_HEALTHY, EXIT_FAULT, EXIT_INPUT, EXIT_LIBRARY);
+           service_case_keys, readings_keys, baseline_keys, goal_keys, quotation_keys, visits_keys, spot_job_keys, EXIT_HEALTHY, EXIT_FAULT, EXIT_INPUT, EXIT_LIBRARY);
 }
 
 static void print_report(const struct service_case *c, const struct findings *f)
@@ -30,7 +32,9 @@ static void print_report(const struct service_case *c, const struct findings *f)
     report_causes(c, f);
     report_next_reading(c, f);
     report_cautions(f);
-    report_what_to_do(f);
+    report_what_to_do(c, f);
+    advice_report(c, f);
+    acceptance_report(c, f);
     trend_report(c);
 }
 
@@ -42,6 +46,8 @@ static void print_json(const struct service_case *c, const struct findings *f)
     json_text(&j, "libvtx", vtx_version());
     json_text(&j, "file", c->file);
     json_findings(&j, c, f);
+    advice_json(&j, c, f);
+    acceptance_json(&j, c, f);
     trend_json(&j, c);
     json_close(&j, '}');
 }

@@ -33,6 +33,15 @@ static double of_band(const vtx_operating_point *p, double low, double high)
     return 0.5 * fabs(high - low) / (p->advisories & VTX_ADVISORY_UNCALIBRATED ? 1.2816 : 1.96);
 }
 
+vtx_input_uncertainty findings_description(const struct service_case *c, const struct findings *f)
+{
+    const vtx_tube *tube = &c->job.cooler.tube;
+    vtx_input_uncertainty u;
+    vtx_input_uncertainty_init(&u);
+    u.tube_efficiency = of_band(&f->healthy_point, tube->efficiency_low, tube->efficiency_high);
+    return u;
+}
+
 /* What is not known of the healthy tube must not pass for a fault. */
 static vtx_status predict_healthy(const struct service_case *c, struct findings *f)
 {

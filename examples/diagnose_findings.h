@@ -17,6 +17,9 @@ struct findings {
 
 vtx_status findings_make(const struct service_case *service, struct findings *findings);
 
+/* What the description of the healthy cooler is worth: ordinary instruments, the tube by its band. */
+vtx_input_uncertainty findings_description(const struct service_case *service, const struct findings *findings);
+
 /* Place in the arrays of a diagnosis. */
 int cause_place(int32_t cause);
 int reading_place(int32_t reading);

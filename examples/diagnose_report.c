@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "diagnose_sizes.h"
+#include "diagnose_values.h"
 #include "diagnose_words.h"
 #include "report.h"
 
@@ -13,34 +14,27 @@ static int32_t leader_of(const struct findings *f) { return f->causes.order[0]; 
 
 static double probability_of(const struct findings *f, int32_t cause) { return f->causes.probability[cause_place(cause)]; }
 
-static int is_pressure(int32_t reading)
+static void print_air_of_the_day(const struct service_case *c)
 {
-    return reading == VTX_READ_SUPPLY_PRESSURE || reading == VTX_READ_INLET_PRESSURE || reading == VTX_READ_COLD_PRESSURE;
+    if (c->warmer_supply < 0 || c->warmer_supply > 0)
+        printf("  air of the day    %s %s than described: the healthy cooler is reckoned with that\n", report_difference(fabs(c->warmer_supply)),
+               c->warmer_supply < 0 ? "colder" : "warmer");
+    if (c->higher_supply < 0 || c->higher_supply > 0)
+        printf("  air of the day    supply %s %s than described: the healthy cooler is reckoned with that\n",
+               report_pressure_drop(fabs(c->higher_supply)), c->higher_supply < 0 ? "lower" : "higher");
 }
 
-static int is_flow(int32_t reading) { return reading == VTX_READ_INLET_FLOW || reading == VTX_READ_COLD_FLOW; }
-
-/* Mass flow as the free air that the coolers' data sheets mean. */
-static double free_air(const struct service_case *c, double mass_flow)
+static void print_baseline(const struct service_case *c)
 {
-    const vtx_cooler *k = &c->job.cooler;
-    double flow = (double)NAN;
-    vtx_standard_flow(VTX_AIR_REAL, k->reference_pressure, k->reference_temperature, k->reference_humidity, mass_flow, &flow);
-    return flow;
-}
-
-static const char *value_text(const struct service_case *c, int32_t reading, double value)
-{
-    return is_pressure(reading) ? report_gauge(value, c->job.site.pressure)
-        : is_flow(reading)      ? report_flow(free_air(c, value))
-                                : report_temperature(value);
-}
-
-static const char *difference_text(const struct service_case *c, int32_t reading, double difference)
-{
-    return is_pressure(reading) ? report_pressure_drop(difference)
-        : is_flow(reading)      ? report_flow(free_air(c, difference))
-                                : report_difference(difference);
+    const vtx_wear *w = &c->baseline.wear;
+    if (!c->baseline.is_stated)
+        return;
+    printf("  when new          ");
+    if (isfinite(w->peak_efficiency))
+        printf("its tube's efficiency was %.3f (+- %.3f at 95 %%); ", w->peak_efficiency, 1.96 * w->peak_efficiency_uncertainty);
+    if (isfinite(w->inlet_area_factor))
+        printf("its nozzle had %.3f times the rated area (+- %.3f)", w->inlet_area_factor, 1.96 * w->inlet_area_factor_uncertainty);
+    printf("\n");
 }
 
 void report_case(const struct service_case *c, const struct findings *f)
@@ -53,14 +47,11 @@ void report_case(const struct service_case *c, const struct findings *f)
            p->valve_opening, p->cold_fraction);
     printf("  healthy           inlet %s, cold outlet %s, hot outlet %s, %s of free air\n", report_gauge(p->inlet_pressure, c->job.site.pressure),
            report_temperature(p->cold_temperature), report_temperature(p->hot_temperature), report_flow(p->free_air_flow));
-    if (c->colder_supply > 0)
-        printf("  air of the day    %s colder than described: the healthy cooler is reckoned with that\n", report_difference(c->colder_supply));
-    if (c->higher_supply > 0)
-        printf("  air of the day    %s above the described pressure: the healthy cooler is reckoned with that\n",
-               report_pressure_drop(c->higher_supply));
+    print_air_of_the_day(c);
+    print_baseline(c);
     if (p->advisories & VTX_ADVISORY_UNCALIBRATED)
         printf("  BEWARE            this tube was never measured while healthy: healthy, its cold outlet may be anywhere from %s to %s.\n"
-               "                    Temperatures then tell little. A \"tube efficiency\" from readings of its good days sharpens them.\n",
+               "                    Temperatures then tell little. Readings of its good days in [when new] sharpen them.\n",
                report_temperature(p->cold_temperature_low), report_temperature(p->cold_temperature_high));
 }
 
@@ -88,6 +79,26 @@ static void print_partners(const struct findings *f)
         printf("    - %s\n", words_cause(partners[i]));
 }
 
+/* The filter's own gauge is none of the library's readings: it decides where a loaded filter is among what may be. */
+static void print_filter_gauge(const struct service_case *c, const struct findings *f)
+{
+    const vtx_service_readings *r = &c->readings;
+    const struct service_history *h = &c->history;
+    int32_t partners[12];
+    const int count = findings_partners(&f->causes, partners), flow = reading_place(VTX_READ_INLET_FLOW);
+    int suspected = leader_of(f) == VTX_CAUSE_LOADED_FILTER;
+    double density, clean;
+    for (int i = 0; i < count; i++)
+        suspected = suspected || partners[i] == VTX_CAUSE_LOADED_FILTER;
+    const double drawn = isnan(r->value[flow]) ? f->healthy_point.mass_flow : r->value[flow];
+    if (!suspected || isnan(h->drop_today) || vtx_air_density(c->job.supply.pressure, c->job.supply.temperature, &density) != VTX_OK
+        || vtx_filter_drop(&h->filter, density, c->job.running * drawn, 1, &clean) != VTX_OK)
+        return;
+    const double deviation = (h->drop_today - clean) / h->drop_uncertainty;
+    printf("  The filter's own gauge shows %s where a clean element would show %s: it speaks %s the filter.\n", report_pressure_drop(h->drop_today),
+           report_pressure_drop(clean), deviation > 3 ? "for" : "against");
+}
+
 void report_verdict(const struct service_case *c, const struct findings *f)
 {
     char size[TEXT];
@@ -109,6 +120,7 @@ void report_verdict(const struct service_case *c, const struct findings *f)
         printf("most likely %s.\n", words_cause(leader_of(f)));
     printf("  How much: %s.\n", size);
     print_partners(f);
+    print_filter_gauge(c, f);
 }
 
 static const char *deviation_words(double deviation)
@@ -270,14 +282,18 @@ static void print_one_remedy(int32_t cause, int with_remedy)
         print_lines("    remedy          ", words_remedy(cause));
 }
 
-void report_what_to_do(const struct findings *f)
+void report_what_to_do(const struct service_case *c, const struct findings *f)
 {
     int32_t partners[12];
     const int count = findings_partners(&f->causes, partners);
     const int misfit = (f->causes.advisories & VTX_ADVISORY_MODEL_MISFIT) != 0;
     printf("\nWHAT TO DO\n");
+    if (leader_of(f) == VTX_CAUSE_NOTHING && !misfit && c->goal.is_stated) {
+        printf("  There is nothing to mend. Set the valve as said below.\n");
+        return;
+    }
     if (leader_of(f) == VTX_CAUSE_NOTHING && !misfit) {
-        print_lines("  ", words_remedy(VTX_CAUSE_NOTHING));
+        printf("  %s\n", words_remedy(VTX_CAUSE_NOTHING));
         return;
     }
     if (misfit)

@@ -11,7 +11,7 @@ void report_readings(const struct service_case *service, const struct findings *
 void report_causes(const struct service_case *service, const struct findings *findings);
 void report_next_reading(const struct service_case *service, const struct findings *findings);
 void report_cautions(const struct findings *findings);
-void report_what_to_do(const struct findings *findings);
+void report_what_to_do(const struct service_case *service, const struct findings *findings);
 
 void json_findings(struct json *json, const struct service_case *service, const struct findings *findings);
 

@@ -20,8 +20,8 @@ static const struct {
     const char *name, *proof, *remedy;
 } causes[] = {
     { "nothing is wrong with the cooler", "the readings are those of a healthy cooler within what its instruments can show.",
-      "Leave the cooler as it is and keep these readings to compare with. If the work is still too warm, look at the work: aim and\n"
-      "distance of the nozzle, more heat than before, a draught, coolant on the face." },
+      "Leave the cooler as it is and keep these readings to compare with. If the work is still too warm, look at the work:\n"
+      "  aim and distance of the nozzle, more heat than before, a draught, coolant on the face." },
     { "the supply pressure is low", "read the main's gauge at rest and with everything running; it sags when the compressor or the main is short of air.",
       "Look for a regulator turned down, a shut-off valve half shut, large new users, leaks. Have the pressure raised only by whoever is\n"
       "answerable for the net, and never above what the weakest of cooler, hose, bowl and coupling is marked for." },
@@ -60,6 +60,20 @@ static const char *const contradictions[] = {
     "more cold air is read than goes in",
     "flows and temperatures give different cold fractions",
 };
+
+static const char *const inputs[] = { "the supply pressure", "the supply temperature", "the supply's humidity", "the barometer",
+                                      "the room's temperature", "the room's humidity", "the cooler's rated flow", "the setting",
+                                      "the tube's efficiency", "the cold fraction at which the tube is coldest", "the target temperature",
+                                      "the losses of the line" };
+
+const char *words_input(int32_t input)
+{
+    if (input == VTX_TERM_PRESSURE_EXPONENT)
+        return "how the tube's efficiency goes with pressure";
+    if (input == VTX_TERM_BACK_PRESSURE)
+        return "the pressure behind the cold outlet during the test";
+    return inputs[input - VTX_INPUT_SUPPLY_PRESSURE];
+}
 
 const char *words_reading(int32_t reading) { return readings[reading - VTX_READ_SUPPLY_PRESSURE].name; }
 const char *words_how_to_read(int32_t reading) { return readings[reading - VTX_READ_SUPPLY_PRESSURE].how; }

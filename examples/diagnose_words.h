@@ -13,6 +13,9 @@ const char *words_cause(int32_t cause);
 const char *words_proof(int32_t cause);
 const char *words_remedy(int32_t cause);
 
+/* Of enum vtx_input and enum vtx_transfer_term: where an uncertainty comes from. */
+const char *words_input(int32_t input);
+
 /* Of enum vtx_contradiction. */
 const char *words_contradiction(int32_t contradiction);
 

@@ -8,7 +8,9 @@ const char service_case_keys[] =
     "  [service]  cooler = 600                          which [cooler NAME] it is; may be left out when there is only one\n"
     "             cold fraction = 0.6                   as it was set when all was well, or valve opening = 1 (1: as rated)\n"
     "             complaint = text                      optional\n"
-    "             date = 2026-11-03                     of the readings; needed with [visit N]\n";
+    "             date = 2026-11-03                     of the readings; needed with [visit N]\n"
+    "             [supply] and [site] tell what was usual when all was well. Up to 3 K warmer or 0.2 bar less, or colder air or more pressure,\n"
+    "             count as the air of the day and not as a fault.\n";
 
 static void choose_cooler(struct job_file *f, struct service_case *c)
 {
@@ -43,6 +45,7 @@ static void read_service(struct job_file *f, struct service_case *c)
     c->job = c->spot.job;
     c->job.cooler = c->spot.coolers[c->chosen];
     read_setting(f, c);
+    c->stated = c->job;
 }
 
 /* What stays when something fails is the valve, not the cold fraction. Says so where the file can still be named. */
@@ -61,21 +64,26 @@ static void hold_valve(struct job_file *f, struct service_case *c)
     job_complain(f, "service", "cold fraction", text);
 }
 
-/* Colder air or more pressure than described is no fault: the healthy cooler is then reckoned with what there is. */
+/* Weather and the switching of compressors: common practice, no source. Beyond is a fault, or a wrong reading. */
+static const double coldest = -25, warmest = 3;         /* K against the description */
+static const double lowest = -0.2e5, highest = 1.5e5; /* Pa */
+
+/* Better air than described is no fault, nor is a little worse: the healthy cooler is then reckoned with what there is. */
 static void take_air_of_the_day(struct service_case *c)
 {
-    const double *value = c->readings.value, *uncertainty = c->readings.uncertainty;
     const int t = VTX_READ_INLET_TEMPERATURE - VTX_READ_SUPPLY_PRESSURE, p = 0;
     vtx_supply *supply = &c->job.supply;
-    if (value[t] < supply->temperature - 2 * uncertainty[t]) {
-        c->colder_supply = supply->temperature - value[t];
-        supply->temperature = value[t];
+    const double warmer = c->readings.value[t] - supply->temperature, higher = c->readings.value[p] - supply->pressure;
+    c->described = c->job;
+    if (fabs(warmer) > 2 * c->readings.uncertainty[t] && warmer > coldest && warmer < warmest) {
+        c->warmer_supply = warmer;
+        supply->temperature += warmer;
     }
-    if (value[p] > supply->pressure + 2 * uncertainty[p]) {
-        c->higher_supply = value[p] - supply->pressure;
+    if (fabs(higher) > 2 * c->readings.uncertainty[p] && higher > lowest && higher < highest) {
+        c->higher_supply = higher;
         if (supply->humidity_pressure <= 0)
             supply->humidity_pressure = supply->pressure; /* the dew point was read there */
-        supply->pressure = value[p];
+        supply->pressure += higher;
     }
 }
 
@@ -88,15 +96,20 @@ int service_case_read(struct service_case *c, const char *name)
         return file.faults;
     spot_job_take(&c->spot, &file);
     read_service(&file, c);
-    if (file.faults == 0)
-        hold_valve(&file, c);
     instruments_read(&file, &c->instruments);
     thermometers_read(&file, c->job.site.temperature, &c->thermometers);
+    if (file.faults == 0)
+        hold_valve(&file, c);
+    if (file.faults == 0)
+        baseline_read(&file, &c->instruments, &c->thermometers, &c->job, &c->baseline);
     if (readings_read(&file, "readings", &c->job.cooler, &c->instruments, &c->as_read) < 2)
         job_complain(&file, "readings", "cold temperature", "two or more readings are needed; see --help for their keys");
     c->readings = c->as_read;
     readings_correct(&file, "readings", &c->thermometers, &c->readings);
     visits_read(&file, &c->spot, &c->job.cooler, &c->instruments, &c->thermometers, &c->readings, &c->history);
     take_air_of_the_day(c);
+    c->stated.cooler = c->job.cooler;
+    goal_read(&file, &c->goal);
+    quotation_read(&file, &c->job, &c->quotation);
     return job_close(&file);
 }

@@ -69,6 +69,37 @@ static void filter_series(const struct service_case *c, struct series *s)
             add(s, h->visits[i].time, h->visits[i].filter_drop, h->drop_uncertainty);
 }
 
+/* What every visit has alike moves all of them alike, and no trend feels it. */
+static vtx_status find_wear(const struct service_case *c, const struct visit *v, vtx_wear *wear)
+{
+    vtx_input_uncertainty u;
+    vtx_input_uncertainty_init(&u);
+    u.rated_flow = u.coldest_fraction = u.setting = u.line_loss = 0;
+    return v->count < 2 ? VTX_BAD_ARGUMENT : vtx_find_wear(&c->described, &u, &v->readings, wear);
+}
+
+static void nozzle_series(const struct service_case *c, struct series *s)
+{
+    const struct service_history *h = &c->history;
+    vtx_wear w;
+    *s = (struct series){ .name = "nozzle area", .unit = "1", .remedy = "renew the nozzle", .growth = VTX_TREND_EVEN,
+                          .side = VTX_TOLERANCE_UPPER, .limit = h->nozzle_limit * c->described.cooler.inlet_area_factor };
+    for (int i = first_since(h, RENEWED_TUBE); i < h->count; i++)
+        if (find_wear(c, &h->visits[i], &w) == VTX_OK && isfinite(w.inlet_area_factor))
+            add(s, h->visits[i].time, w.inlet_area_factor, w.inlet_area_factor_uncertainty);
+}
+
+static void efficiency_series(const struct service_case *c, struct series *s)
+{
+    const struct service_history *h = &c->history;
+    vtx_wear w;
+    *s = (struct series){ .name = "tube efficiency", .unit = "1", .remedy = "renew nozzle and tube", .growth = VTX_TREND_EVEN,
+                          .side = VTX_TOLERANCE_LOWER, .limit = h->efficiency_limit };
+    for (int i = first_since(h, RENEWED_TUBE); i < h->count; i++)
+        if (find_wear(c, &h->visits[i], &w) == VTX_OK && isfinite(w.peak_efficiency))
+            add(s, h->visits[i].time, w.peak_efficiency, w.peak_efficiency_uncertainty);
+}
+
 static int fit(const struct service_case *c, struct series *s)
 {
     return s->count >= 2 && s->limit > 0 && vtx_trend_fit(s->times, s->values, s->uncertainties, s->count, s->growth, &s->trend) == VTX_OK
@@ -84,7 +115,7 @@ static const char *amount(const struct series *s, double value)
     if (is_drop(s))
         return report_pressure_drop(value);
     next = (next + 1) % 4;
-    snprintf(texts[next], sizeof texts[next], "%.3f", value);
+    snprintf(texts[next], sizeof texts[next], s->side == VTX_TOLERANCE_UPPER ? "%.3f times" : "%.3f", value);
     return texts[next];
 }
 
@@ -157,6 +188,12 @@ void trend_report(const struct service_case *c)
     filter_series(c, &s);
     if (fit(c, &s))
         print_filter(c, &s);
+    nozzle_series(c, &s);
+    if (fit(c, &s))
+        print_series(&s);
+    efficiency_series(c, &s);
+    if (fit(c, &s))
+        print_series(&s);
 }
 
 static void series_json(struct json *j, const struct series *s)
@@ -180,10 +217,13 @@ static void series_json(struct json *j, const struct series *s)
 
 void trend_json(struct json *j, const struct service_case *c)
 {
+    static void (*const makers[])(const struct service_case *, struct series *) = { filter_series, nozzle_series, efficiency_series };
     struct series s;
     json_open(j, "trends", '[');
-    filter_series(c, &s);
-    if (c->history.count >= 2 && fit(c, &s))
-        series_json(j, &s);
+    for (size_t i = 0; i < sizeof makers / sizeof makers[0]; i++) {
+        makers[i](c, &s);
+        if (fit(c, &s))
+            series_json(j, &s);
+    }
     json_close(j, ']');
 }

@@ -83,6 +83,7 @@ static void add_today(struct job_file *f, const vtx_service_readings *today, str
     date_read(f, "service", "date", h->count > 0, &v->time);
     h->today = v->time;
     read_drop(f, "readings", &v->filter_drop);
+    h->drop_today = v->filter_drop;
     v->readings = *today;
     for (int i = 0; i < READINGS; i++)
         v->count += !isnan(today->value[i]);

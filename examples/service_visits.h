@@ -21,6 +21,7 @@ struct service_history {
     struct visit visits[VISITS_MAX]; /* in the order of their dates; the readings of today are the last */
     int count;                       /* 0: no history */
     double today;                    /* s */
+    double drop_today;               /* Pa, filter's; NaN: not read */
     double drop_uncertainty;         /* Pa, standard, of the filter's gauge */
     double nozzle_limit;             /* -, inlet area over that when all was well; 0: none */
     double efficiency_limit;         /* -, lowest tube efficiency; 0: none */

@@ -113,7 +113,7 @@ const char spot_job_keys[] =
     "             noise level = 75 dB, noise distance = 1 m\n";
 
 /* Sections of the same file that diagnose_cooler reads. */
-static const char *const service_sections[] = { "service", "readings", "instruments", "cold thermometer", "hot thermometer", "goal",
+static const char *const service_sections[] = { "service", "readings", "instruments", "when new", "cold thermometer", "hot thermometer", "goal",
                                                 "quoted point", "visit ", "limits", NULL };
 
 static const char *const references[] = { "ISO 2533", "ISO 8778", "DIN 1343", "ISO 1217", NULL };
