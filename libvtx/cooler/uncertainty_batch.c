@@ -24,3 +24,25 @@ vtx_status vtx_job_uncertainty_batch(size_t n, const vtx_job *job, ptrdiff_t job
     const int32_t selector[] = { figure };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, job_uncertainty_item, status, failed);
 }
+
+static vtx_status job_second_order_item(const struct batch *b, size_t i)
+{
+    vtx_job job;
+    batch_get_bytes(b, 0, i, &job, sizeof job);
+    vtx_input_uncertainty uncertainty;
+    batch_get_bytes(b, 1, i, &uncertainty, sizeof uncertainty);
+    vtx_second_order result;
+    const vtx_status answer = vtx_job_second_order(&job, &uncertainty, b->selector[0], &result);
+    batch_put(b, 0, i, &result, sizeof result);
+    return answer;
+}
+
+vtx_status vtx_job_second_order_batch(size_t n, const vtx_job *job, ptrdiff_t job_stride,
+        const vtx_input_uncertainty *uncertainty, ptrdiff_t uncertainty_stride, int32_t figure,
+        vtx_second_order *result, ptrdiff_t result_stride, int32_t *status, size_t *failed)
+{
+    const struct batch_input in[] = { { job, job_stride }, { uncertainty, uncertainty_stride } };
+    const struct batch_output out[] = { { result, result_stride, 0 } };
+    const int32_t selector[] = { figure };
+    return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, job_second_order_item, status, failed);
+}

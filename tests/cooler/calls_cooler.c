@@ -268,6 +268,17 @@ static vtx_status job_uncertainty_columns(size_t n, const struct call_values *v,
         v->selector[0], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
+static vtx_status job_second_order_call(const struct call_values *v)
+{
+    return vtx_job_second_order(v->record[0], v->record[1], v->selector[0], v->out[0]);
+}
+
+static vtx_status job_second_order_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    return vtx_job_second_order_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        v->selector[0], column->out[0], column->out_stride[0], column->status, column->failed);
+}
+
 static vtx_status find_wear_call(const struct call_values *v)
 {
     return vtx_find_wear(v->record[0], v->record[1], v->record[2], v->out[0]);
@@ -387,6 +398,11 @@ const struct call_description calls_cooler[] = {
         { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
         { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_OUT, sizeof(vtx_figure_uncertainty), "vtx_figure_uncertainty", "dddddddddddddddddddddddddddddii", 0 } } },
+    { "vtx_job_second_order", job_second_order_call, job_second_order_columns, 4,
+      { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
+        { CALL_SELECTOR, 0, NULL, NULL, 0 },
+        { CALL_OUT, sizeof(vtx_second_order), "vtx_second_order", "dddddii", 0 } } },
     { "vtx_find_wear", find_wear_call, find_wear_columns, 4,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },

@@ -1,4 +1,4 @@
-/* First-order uncertainty against Monte Carlo. */
+/* Uncertainty against Monte Carlo. */
 #include <vtx/uncertainty.h>
 
 #include "sample_job.h"
@@ -19,41 +19,104 @@ static vtx_job draw(const vtx_job *job, const vtx_input_uncertainty *u, double e
     j.cooler.tube.peak_efficiency = fmin(fmax(j.cooler.tube.peak_efficiency + efficiency_uncertainty * random_normal(r), 0.01), 1);
     j.cooler.tube.efficiency_low = fmin(j.cooler.tube.efficiency_low, j.cooler.tube.peak_efficiency);
     j.cooler.tube.efficiency_high = fmax(j.cooler.tube.efficiency_high, j.cooler.tube.peak_efficiency);
-    j.cooler.tube.coldest_fraction = fmin(fmax(j.cooler.tube.coldest_fraction + u->coldest_fraction * random_normal(r), 0.05), 0.45);
+    j.cooler.tube.coldest_fraction = fmin(fmax(j.cooler.tube.coldest_fraction + u->coldest_fraction * random_normal(r), 0.01), 0.49);
     j.duty.target_temperature += u->target_temperature * random_normal(r);
     return j;
 }
 
-static double spread(const vtx_job *job, const vtx_input_uncertainty *u, double efficiency_uncertainty, int cold, int draws)
+/* Of cold temperature and capacity. */
+struct spread {
+    double mean[2], deviation[2];
+};
+
+/* 20000 draws fix a standard deviation to 0.5 %. */
+enum { DRAWS = 20000 };
+
+static struct spread spread_of(const vtx_job *job, const vtx_input_uncertainty *u)
 {
+    static const double near[2] = { 260, 280 };
     struct random_state r;
-    double sum = 0, squares = 0;
+    struct spread s;
+    double sum[2] = { 0 }, squares[2] = { 0 };
     random_seed(&r, 51);
-    for (int i = 0; i < draws; i++) {
-        const vtx_job j = draw(job, u, efficiency_uncertainty, &r);
+    for (int i = 0; i < DRAWS; i++) {
+        const vtx_job j = draw(job, u, u->tube_efficiency, &r);
         vtx_operating_point p;
         EXPECT_OK(vtx_job_evaluate(&j, &p, NULL));
-        const double x = cold ? p.cold_temperature - 260 : p.target_capacity - 280;
-        sum += x;
-        squares += x * x;
+        const double x[2] = { p.cold_temperature - near[0], p.target_capacity - near[1] };
+        for (int k = 0; k < 2; k++) {
+            sum[k] += x[k];
+            squares[k] += x[k] * x[k];
+        }
     }
-    return sqrt((squares - sum * sum / draws) / (draws - 1));
+    for (int k = 0; k < 2; k++) {
+        s.mean[k] = near[k] + sum[k] / DRAWS;
+        s.deviation[k] = sqrt((squares[k] - sum[k] * sum[k] / DRAWS) / (DRAWS - 1));
+    }
+    return s;
 }
 
-static void first_order_agrees_with_monte_carlo(void)
+static const int32_t figures[2] = { VTX_WISHED_COLD_TEMPERATURE, VTX_WISHED_CAPACITY };
+
+static void both_orders_agree_with_monte_carlo(void)
+{
+    static const struct {
+        int32_t model;
+        double cold_fraction, efficiency_uncertainty; /* 0.082 is the whole band of an uncalibrated tube */
+    } cases[] = { { VTX_AIR_IDEAL, 0.6, 0.03 }, { VTX_AIR_IDEAL, 0.8, 0.082 }, { VTX_AIR_REAL, 0.6, 0.082 }, { VTX_AIR_REAL, 0.3, 0.03 } };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        vtx_job job = sample_job(cases[i].model);
+        vtx_input_uncertainty u;
+        job.setting.cold_fraction = cases[i].cold_fraction;
+        EXPECT_OK(vtx_input_uncertainty_init(&u));
+        u.tube_efficiency = cases[i].efficiency_uncertainty;
+        u.line_loss = u.site_humidity = 0;
+        const struct spread s = spread_of(&job, &u);
+        for (int k = 0; k < 2; k++) {
+            vtx_figure_uncertainty first;
+            vtx_second_order second;
+            EXPECT_OK(vtx_job_uncertainty(&job, &u, figures[k], &first));
+            EXPECT_OK(vtx_job_second_order(&job, &u, figures[k], &second));
+            EXPECT_NEAR(first.standard_uncertainty, s.deviation[k], 0.03);
+            EXPECT_NEAR(second.standard_uncertainty, s.deviation[k], 0.02);
+            EXPECT(second.enough == 1 && !(first.advisories & VTX_ADVISORY_POORLY_DETERMINED));
+            /* the mean of the draws is known to a 140th of a deviation */
+            EXPECT_WITHIN(second.value + second.mean_shift, s.mean[k], 0.03 * s.deviation[k]);
+        }
+    }
+}
+
+/* Where the outlet is coldest its slope over the setting is nought: first order sees no uncertainty at all. */
+static void the_coldest_setting_needs_the_second_order(void)
 {
     vtx_job job = sample_job(VTX_AIR_IDEAL);
-    vtx_input_uncertainty u;
-    vtx_figure_uncertainty f;
-    EXPECT_OK(vtx_input_uncertainty_init(&u));
-    u.tube_efficiency = 0.03;
-    u.line_loss = 0;
-    u.site_humidity = 0;
-    /* 20000 draws fix a standard deviation to 0.5 %. */
-    EXPECT_OK(vtx_job_uncertainty(&job, &u, VTX_WISHED_COLD_TEMPERATURE, &f));
-    EXPECT_NEAR(f.standard_uncertainty, spread(&job, &u, 0.03, 1, 20000), 0.03);
-    EXPECT_OK(vtx_job_uncertainty(&job, &u, VTX_WISHED_CAPACITY, &f));
-    EXPECT_NEAR(f.standard_uncertainty, spread(&job, &u, 0.03, 0, 20000), 0.03);
+    vtx_input_uncertainty u = { .setting = 0.05 };
+    vtx_figure_uncertainty first;
+    vtx_second_order second;
+    vtx_operating_point p;
+    double coldest = 1e3, at = 0;
+    job.cooler.cold_fraction_min = 0;
+    for (double mu = 0.1; mu < 0.6; mu += 1e-3) {
+        job.setting.cold_fraction = mu;
+        EXPECT_OK(vtx_job_evaluate(&job, &p, NULL));
+        if (p.cold_temperature < coldest) {
+            coldest = p.cold_temperature;
+            at = mu;
+        }
+    }
+    job.setting.cold_fraction = at;
+    const struct spread s = spread_of(&job, &u);
+    EXPECT_OK(vtx_job_uncertainty(&job, &u, figures[0], &first));
+    EXPECT_OK(vtx_job_second_order(&job, &u, figures[0], &second));
+    EXPECT(first.advisories & VTX_ADVISORY_POORLY_DETERMINED);
+    EXPECT(second.enough == 0 && (second.advisories & VTX_ADVISORY_POORLY_DETERMINED));
+    EXPECT(first.standard_uncertainty < 0.5 * s.deviation[0]);
+    EXPECT_NEAR(second.standard_uncertainty, s.deviation[0], 0.1);
+    EXPECT_NEAR(second.mean_shift, s.mean[0] - second.value, 0.1);
+    /* Known exactly, nothing is left of either. */
+    u.setting = 0;
+    EXPECT_OK(vtx_job_second_order(&job, &u, figures[0], &second));
+    EXPECT(second.standard_uncertainty == 0 && second.first_uncertainty == 0 && second.enough == 1);
 }
 
 static void an_uncalibrated_tube_is_what_to_measure_next(void)
@@ -90,7 +153,8 @@ static void the_line_counts_only_where_there_is_one(void)
 }
 
 static const struct test_case tests[] = {
-    { "first order agrees with Monte Carlo", first_order_agrees_with_monte_carlo },
+    { "both orders agree with Monte Carlo", both_orders_agree_with_monte_carlo },
+    { "the coldest setting needs the second order", the_coldest_setting_needs_the_second_order },
     { "an uncalibrated tube is what to measure next", an_uncalibrated_tube_is_what_to_measure_next },
     { "the line counts only where there is one", the_line_counts_only_where_there_is_one },
 };
