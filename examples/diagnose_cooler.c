@@ -61,7 +61,7 @@ static int diagnose(const struct service_case *c, int as_json)
         return EXIT_LIBRARY;
     }
     (as_json ? print_json : print_report)(c, &f);
-    return f.causes.order[0] == VTX_CAUSE_NOTHING && !(f.causes.advisories & VTX_ADVISORY_MODEL_MISFIT) && f.contradiction == VTX_CONTRADICTION_NONE ? EXIT_HEALTHY : EXIT_FAULT;
+    return findings_leader(&f) == VTX_CAUSE_NOTHING && !findings_misfit(&f) && f.contradiction == VTX_CONTRADICTION_NONE ? EXIT_HEALTHY : EXIT_FAULT;
 }
 
 static int choose_units(const char *word)

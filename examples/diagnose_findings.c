@@ -33,6 +33,20 @@ static double of_band(const vtx_operating_point *p, double low, double high)
     return 0.5 * fabs(high - low) / (p->advisories & VTX_ADVISORY_UNCALIBRATED ? 1.2816 : 1.96);
 }
 
+int32_t findings_leader(const struct findings *f) { return f->causes.order[0]; }
+
+int findings_misfit(const struct findings *f) { return (f->causes.advisories & VTX_ADVISORY_MODEL_MISFIT) != 0; }
+
+int findings_candidate(const struct findings *f, int32_t cause)
+{
+    int32_t partners[12];
+    const int count = findings_partners(&f->causes, partners);
+    for (int i = 0; i < count; i++)
+        if (partners[i] == cause)
+            return 1;
+    return findings_leader(f) == cause;
+}
+
 vtx_input_uncertainty findings_description(const struct service_case *c, const struct findings *f)
 {
     const vtx_tube *tube = &c->job.cooler.tube;

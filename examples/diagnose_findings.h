@@ -24,6 +24,14 @@ vtx_input_uncertainty findings_description(const struct service_case *service, c
 int cause_place(int32_t cause);
 int reading_place(int32_t reading);
 
+int32_t findings_leader(const struct findings *findings);
+
+/* No single cause explains the readings. */
+int findings_misfit(const struct findings *findings);
+
+/* The leading cause, or one that cannot be told from it. */
+int findings_candidate(const struct findings *findings, int32_t cause);
+
 /* Causes that the readings cannot tell from the leading one, best explanation first. Returns how many. */
 int findings_partners(const vtx_diagnosis *diagnosis, int32_t partners[12]);
 

@@ -7,6 +7,9 @@
 
 void report_case(const struct service_case *service, const struct findings *findings);
 void report_verdict(const struct service_case *service, const struct findings *findings);
+/* Whether the filter's own gauge speaks for a loaded filter among what may be: 1, against it: -1, or has nothing to say: 0. */
+int report_filter_gauge_says(const struct service_case *service, const struct findings *findings, double *clean_drop);
+
 void report_readings(const struct service_case *service, const struct findings *findings);
 void report_causes(const struct service_case *service, const struct findings *findings);
 void report_next_reading(const struct service_case *service, const struct findings *findings);

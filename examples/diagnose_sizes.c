@@ -19,7 +19,7 @@ static struct span span_of(const vtx_diagnosis *d, int32_t cause)
 
 static void in_percent(struct span s, const char *what, char *text, size_t length)
 {
-    if (isfinite(s.low))
+    if (isfinite(s.high))
         snprintf(text, length, "%.0f %% %s (%.0f to %.0f %%)", 100 * s.best, what, 100 * s.low, 100 * s.high);
     else
         snprintf(text, length, "%.0f %% %s (not seen by these readings)", 100 * s.best, what);
@@ -27,7 +27,7 @@ static void in_percent(struct span s, const char *what, char *text, size_t lengt
 
 static void in_words(const char *best, const char *what, struct span s, double scale, int digits, const char *unit, char *text, size_t length)
 {
-    if (isfinite(s.low))
+    if (isfinite(s.high))
         snprintf(text, length, "%s %s (%.*f to %.*f %s)", best, what, digits, scale * s.low, digits, scale * s.high, unit);
     else
         snprintf(text, length, "%s %s (not seen by these readings)", best, what);

@@ -150,9 +150,9 @@ static void print_advice(const struct service_case *c, const struct advice *a)
 /* What the valve cannot mend. */
 static int is_fault(const struct findings *f)
 {
-    const int32_t leader = f->causes.order[0];
+    const int32_t leader = findings_leader(f);
     return (leader != VTX_CAUSE_NOTHING && leader != VTX_CAUSE_WRONG_VALVE && leader != VTX_CAUSE_BLOCKED_HOT_OUTLET)
-        || (f->causes.advisories & VTX_ADVISORY_MODEL_MISFIT) || f->contradiction != VTX_CONTRADICTION_NONE;
+        || findings_misfit(f) || f->contradiction != VTX_CONTRADICTION_NONE;
 }
 
 void advice_report(const struct service_case *c, const struct findings *f)

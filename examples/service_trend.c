@@ -171,11 +171,15 @@ static void print_series(const struct series *s)
 
 static void print_filter(const struct service_case *c, const struct series *s)
 {
+    double state[3], flow = (double)NAN;
     print_series(s);
-    if (!s->compared)
+    if (!s->compared) {
         printf("                    No flow was read with some of the drops: they are compared as read, which holds only at equal flow.\n");
-    else
-        printf("                    (drops carried to the flow that the filter's description states, %.1f g/s)\n", 1e3 * c->history.filter.rated_flow);
+        return;
+    }
+    vtx_reference_state(VTX_REFERENCE_ISO_8778, &state[0], &state[1], &state[2]);
+    vtx_standard_flow(VTX_AIR_REAL, state[0], state[1], state[2], c->history.filter.rated_flow, &flow);
+    printf("                    All drops are carried to %s, the flow of the filter's description.\n", report_flow(flow));
 }
 
 void trend_report(const struct service_case *c)
