@@ -8,13 +8,6 @@
 #include "elementary_polynomials.h"
 #include "numeric.h"
 
-static inline uint64_t bits_of(double x)
-{
-    uint64_t bits;
-    memcpy(&bits, &x, sizeof bits);
-    return bits;
-}
-
 static inline double of_bits(uint64_t bits)
 {
     double x;
@@ -38,6 +31,33 @@ static inline double log_ratio(double a, double b)
     const double s = (a - scaled) / (a + scaled), z = s * s, twice = 2 * s;
     return k * log_2_high + (twice + (twice * z * logarithm_tail(z) + k * log_2_low));
 }
+
+/* Two at a time, the same bits. */
+#ifdef POLYNOMIALS_IN_PAIRS
+typedef uint64_t uint64_pair __attribute__((vector_size(16)));
+
+static ALWAYS_INLINE double_pair log_ratios(double_pair a, double_pair b)
+{
+    const uint64_pair biased = ((uint64_pair)a - (uint64_pair)b + (UINT64_C(2047) << 51)) >> 52;
+    const double_pair k = (double_pair)(biased | UINT64_C(0x4330000000000000)) - 4503599627370496.0 - 1023;
+    const double_pair scaled = b * (double_pair)(biased << 52);
+    const double_pair s = (a - scaled) / (a + scaled), z = s * s, twice = 2 * s;
+    return k * log_2_high + (twice + (twice * z * polynomial_of_pair(logarithm_tail_coefficients, 8, z) + k * log_2_low));
+}
+
+static inline void log_of_two_ratios(double a, double b, double c, double d, double *log_ab, double *log_cd)
+{
+    const double_pair l = log_ratios((double_pair){ a, c }, (double_pair){ b, d });
+    *log_ab = l[0];
+    *log_cd = l[1];
+}
+#else
+static inline void log_of_two_ratios(double a, double b, double c, double d, double *log_ab, double *log_cd)
+{
+    *log_ab = log_ratio(a, b);
+    *log_cd = log_ratio(c, d);
+}
+#endif
 
 /* The same of one number. */
 static inline double natural_log(double x) { return log_ratio(x, 1); }

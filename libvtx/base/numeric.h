@@ -18,13 +18,18 @@ static const double pi = 3.14159265358979323846;
 
 #define ARRAY_LENGTH(a) (sizeof(a) / sizeof((a)[0]))
 
-/* Bits, not isfinite: the builtin may raise INVALID on NaN and is folded away under -Ofast. */
-static inline int is_finite(double x)
+static inline uint64_t bits_of(double x)
 {
     uint64_t bits;
     memcpy(&bits, &x, sizeof bits);
-    return (bits & UINT64_C(0x7ff0000000000000)) != UINT64_C(0x7ff0000000000000);
+    return bits;
 }
+
+/* Bits, not isfinite: the builtin may raise INVALID on NaN and is folded away under -Ofast. */
+static inline int is_finite(double x) { return (bits_of(x) & UINT64_C(0x7ff0000000000000)) != UINT64_C(0x7ff0000000000000); }
+
+/* low <= x <= high in one comparison, for 0 <= low: bits of numbers above zero order as the numbers do, all others lie beyond. */
+static inline int lies_within(double x, double low, double high) { return bits_of(x) - bits_of(low) <= bits_of(high) - bits_of(low); }
 
 static inline double quiet_nan(void)
 {

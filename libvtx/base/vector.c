@@ -93,7 +93,7 @@ static size_t store_mixed(const struct vector_call *call, const struct batch *ba
         if (!block->ordinary[at])
             answer = call->item(batch, first + at);
         else if (call->store)
-            call->store(batch, block, at, first + at);
+            call->store(batch, block, at, first + at, 1);
         else
             for (size_t c = 0; c < outputs; c++)
                 batch_put(batch, (int)c, first + at, &block->out[c][at], sizeof block->out[c][at]);
@@ -106,11 +106,10 @@ static size_t store_mixed(const struct vector_call *call, const struct batch *ba
 static void store_all(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t outputs,
                       size_t first, size_t items, int32_t *status)
 {
-    if (!call->store)
-        store_columns(batch, block, outputs, first, items);
+    if (call->store)
+        call->store(batch, block, 0, first, items);
     else
-        for (size_t at = 0; at < items; at++)
-            call->store(batch, block, at, first + at);
+        store_columns(batch, block, outputs, first, items);
     if (status)
         memset((char *)status + first * sizeof *status, 0, items * sizeof *status);
 }

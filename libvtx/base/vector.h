@@ -41,8 +41,11 @@ struct vector_block {
 
 typedef void vector_kernel(struct vector_block *block);
 
-/* Writes the item `at` of the block to the item i of the outputs. */
-typedef void vector_store(const struct batch *batch, const struct vector_block *block, size_t at, size_t i);
+/* Writes the block's items from `at` on to the items from i on of the outputs, field by field: a record put together first would be
+ * read back before it is written. */
+typedef void vector_store(const struct batch *batch, const struct vector_block *block, size_t at, size_t i, size_t items);
+
+static inline void put_field(char *record, size_t offset, const void *value, size_t size) { memcpy(record + offset, value, size); }
 
 enum vector_set { VECTOR_PLAIN, VECTOR_AVX2, VECTOR_AVX512F };
 

@@ -18,7 +18,7 @@ static inline void orifice_block(struct vector_block *b)
         sonic[i] = is_orifice_choked(gamma, b->in[INLET_PRESSURE][i], b->in[OUTLET_PRESSURE][i]);
         some |= sonic[i];
         all &= sonic[i];
-        b->out[CHOKED][i] = (double)(int)sonic[i];
+        b->out[CHOKED][i] = sonic[i] ? 1.0 : 0.0;
         b->ordinary[i] = good_gas & is_within(b->in[AREA][i], FLOW_AREA_MIN, FLOW_AREA_MAX)
             & is_within(b->in[COEFFICIENT][i], DISCHARGE_COEFFICIENT_MIN, DISCHARGE_COEFFICIENT_MAX)
             & are_ends(b->in[INLET_PRESSURE][i], b->in[INLET_TEMPERATURE][i], b->in[OUTLET_PRESSURE][i]);
@@ -49,11 +49,18 @@ static vtx_status orifice_item(const struct batch *b, size_t i)
     return answer;
 }
 
-static void put_orifice(const struct batch *b, const struct vector_block *block, size_t at, size_t i)
+static void put_orifice(const struct batch *b, const struct vector_block *block, size_t at, size_t i, size_t items)
 {
-    const int32_t choked = (int32_t)block->out[CHOKED][at];
-    batch_put(b, 0, i, &block->out[MASS_FLOW][at], sizeof(double));
-    batch_put(b, 1, i, &choked, sizeof choked);
+    char *flow = (char *)b->out[0].base + (ptrdiff_t)i * b->out[0].stride;
+    for (size_t k = at; k < at + items; k++, flow += b->out[0].stride)
+        memcpy(flow, &block->out[MASS_FLOW][k], sizeof(double));
+    if (!b->out[1].base)
+        return;
+    char *choked = (char *)b->out[1].base + (ptrdiff_t)i * b->out[1].stride;
+    for (size_t k = at; k < at + items; k++, choked += b->out[1].stride) {
+        const int32_t is_choked_there = (int32_t)block->out[CHOKED][k];
+        memcpy(choked, &is_choked_there, sizeof is_choked_there);
+    }
 }
 
 vtx_status vtx_orifice_mass_flow_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_stride, const double *area, ptrdiff_t area_stride,

@@ -17,11 +17,8 @@ vtx_status separate_checked(const vtx_tube *tube, int32_t model, double inlet_pr
                             double cold_pressure, double hot_pressure, double cold_fraction, vtx_streams *streams,
                             double other_efficiency, double *other_cold_temperature)
 {
-    vtx_status status = VTX_OK;
-    if (model != VTX_AIR_IDEAL || !streams || !tube || !is_ordinary_tube(tube) ||
-        !are_ordinary_ends(inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, hot_pressure, cold_fraction))
-        status = worse(require(streams != NULL), check_separation(tube, model, inlet_pressure, inlet_temperature, humidity_ratio,
-                                                                  cold_pressure, hot_pressure, cold_fraction));
+    const vtx_status status = worse(require(streams != NULL), check_separation(tube, model, inlet_pressure, inlet_temperature, humidity_ratio,
+                                                                               cold_pressure, hot_pressure, cold_fraction));
     if (status != VTX_OK)
         return status;
     if (model == VTX_AIR_REAL)
@@ -42,6 +39,11 @@ vtx_status vtx_tube_separate(const vtx_tube *tube, int32_t model, double inlet_p
                              double humidity_ratio, double cold_pressure, double hot_pressure, double cold_fraction,
                              vtx_streams *streams)
 {
+    if (model == VTX_AIR_IDEAL && streams && tube && is_ordinary_tube(tube) &&
+        are_ordinary_ends(inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, hot_pressure, cold_fraction)) {
+        separate_ideal(tube, inlet_pressure, inlet_temperature, cold_pressure, hot_pressure, cold_fraction, streams);
+        return VTX_OK;
+    }
     const vtx_status status = separate_checked(tube, model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure,
                                                hot_pressure, cold_fraction, streams, 0, NULL);
     return status == VTX_OK ? VTX_OK : POISON_STRUCT(streams, vtx_streams, advisories, status);

@@ -13,25 +13,34 @@ static inline void separation_block(struct vector_block *b)
     const size_t n = b->n;
     /* Said here, the compiler leaves out what they would need. */
     tube.pressure_exponent = tube.cold_leak = tube.hot_leak = 0;
-    double log_cold[VECTOR_ITEMS], log_hot[VECTOR_ITEMS];
-    for (size_t i = 0; i < n; i++) {
-        log_cold[i] = log_pressure_ratio(b->in[INLET_PRESSURE][i], b->in[COLD_PRESSURE][i]);
-        log_hot[i] = log_pressure_ratio(b->in[INLET_PRESSURE][i], b->in[HOT_PRESSURE][i]);
-    }
+    /* Short loops: a long one is one chain of operations that waits for itself. */
+    double log_cold[VECTOR_ITEMS], log_hot[VECTOR_ITEMS], drop[VECTOR_ITEMS];
+    int64_t differ = 0;
+    for (size_t i = 0; i < n; i++)
+        differ |= b->in[COLD_PRESSURE][i] != b->in[HOT_PRESSURE][i];
+    for (size_t i = 0; i < n; i++)
+        log_hot[i] = log_cold[i] = log_pressure_ratio(b->in[INLET_PRESSURE][i], b->in[COLD_PRESSURE][i]);
+    if (differ)
+        for (size_t i = 0; i < n; i++)
+            log_hot[i] = log_pressure_ratio(b->in[INLET_PRESSURE][i], b->in[HOT_PRESSURE][i]);
+    for (size_t i = 0; i < n; i++)
+        drop[i] = ideal_drop(b->in[INLET_TEMPERATURE][i], log_cold[i]);
     for (size_t i = 0; i < n; i++) {
         vtx_streams s;
-        separate_by_logarithms(&tube, b->in[INLET_TEMPERATURE][i], log_cold[i], log_hot[i], b->in[COLD_FRACTION][i], &s);
+        separate_by_drop(&tube, b->in[INLET_TEMPERATURE][i], log_cold[i], drop[i], b->in[COLD_FRACTION][i], &s);
         b->out[COLD][i] = s.cold_temperature;
         b->out[COLD_LOW][i] = s.cold_temperature_low;
         b->out[COLD_HIGH][i] = s.cold_temperature_high;
         b->out[HOT][i] = s.hot_temperature;
         b->out[HOT_LOW][i] = s.hot_temperature_low;
         b->out[HOT_HIGH][i] = s.hot_temperature_high;
-        b->out[ENTROPY][i] = s.entropy_generation;
         b->out[EFFICIENCY][i] = s.isentropic_efficiency;
         b->out[ISENTROPIC][i] = s.isentropic_temperature;
         b->out[ADVISORIES][i] = s.advisories;
     }
+    for (size_t i = 0; i < n; i++)
+        b->out[ENTROPY][i] = ideal_entropy(b->in[INLET_TEMPERATURE][i], log_cold[i], log_hot[i], b->in[COLD_FRACTION][i], b->out[COLD][i],
+                                           b->out[HOT][i]);
     for (size_t i = 0; i < n; i++)
         b->ordinary[i] = good_tube & are_ordinary_ends(b->in[INLET_PRESSURE][i], b->in[INLET_TEMPERATURE][i], b->in[HUMIDITY_RATIO][i],
                                                        b->in[COLD_PRESSURE][i], b->in[HOT_PRESSURE][i], b->in[COLD_FRACTION][i]);
@@ -49,24 +58,29 @@ static vtx_status separation_item(const struct batch *b, size_t i)
     return answer;
 }
 
-/* What a column does not hold is as separate_by_logarithms gives it without leaks. */
-static void put_streams(const struct batch *b, const struct vector_block *block, size_t at, size_t i)
+#define PUT(field, value) put_field(to, offsetof(vtx_streams, field), (value), sizeof(double))
+
+/* What a column does not hold is as separate_by_logarithms gives it without leaks: zero from joule_thomson_drop on. */
+static void put_streams(const struct batch *b, const struct vector_block *block, size_t at, size_t i, size_t items)
 {
-    const vtx_streams s = {
-        .cold_temperature = block->out[COLD][at],
-        .cold_temperature_low = block->out[COLD_LOW][at],
-        .cold_temperature_high = block->out[COLD_HIGH][at],
-        .hot_temperature = block->out[HOT][at],
-        .hot_temperature_low = block->out[HOT_LOW][at],
-        .hot_temperature_high = block->out[HOT_HIGH][at],
-        .cold_fraction = block->in[COLD_FRACTION][at],
-        .entropy_generation = block->out[ENTROPY][at],
-        .isentropic_efficiency = block->out[EFFICIENCY][at],
-        .isentropic_temperature = block->out[ISENTROPIC][at],
-        .throttle_temperature = block->in[INLET_TEMPERATURE][at],
-        .advisories = (int32_t)block->out[ADVISORIES][at],
-    };
-    batch_put(b, 0, i, &s, sizeof s);
+    char *to = (char *)b->out[0].base + (ptrdiff_t)i * b->out[0].stride;
+    for (size_t k = at; k < at + items; k++, to += b->out[0].stride) {
+        const int32_t ending[2] = { (int32_t)block->out[ADVISORIES][k], 0 };
+        PUT(cold_temperature, &block->out[COLD][k]);
+        PUT(cold_temperature_low, &block->out[COLD_LOW][k]);
+        PUT(cold_temperature_high, &block->out[COLD_HIGH][k]);
+        PUT(hot_temperature, &block->out[HOT][k]);
+        PUT(hot_temperature_low, &block->out[HOT_LOW][k]);
+        PUT(hot_temperature_high, &block->out[HOT_HIGH][k]);
+        PUT(cold_fraction, &block->in[COLD_FRACTION][k]);
+        PUT(entropy_generation, &block->out[ENTROPY][k]);
+        PUT(isentropic_efficiency, &block->out[EFFICIENCY][k]);
+        PUT(isentropic_temperature, &block->out[ISENTROPIC][k]);
+        PUT(throttle_temperature, &block->in[INLET_TEMPERATURE][k]);
+        memset(to + offsetof(vtx_streams, joule_thomson_drop), 0,
+               offsetof(vtx_streams, advisories) - offsetof(vtx_streams, joule_thomson_drop));
+        put_field(to, offsetof(vtx_streams, advisories), ending, sizeof ending);
+    }
 }
 
 vtx_status vtx_tube_separate_batch(size_t n, const vtx_tube *tube, ptrdiff_t tube_stride, int32_t model, const double *inlet_pressure,
