@@ -53,7 +53,7 @@ static inline vtx_status check_gas(const vtx_gas *gas)
 }
 
 /* The hot calls ask this first: two comparisons an argument; NaN is never within. What is wrong is found out after. */
-static inline int is_within(double x, double low, double high) { return x >= low && x <= high; }
+static inline int is_within(double x, double low, double high) { return (x >= low) & (x <= high); }
 
 static inline int is_gas(const vtx_gas *gas)
 {
@@ -63,8 +63,8 @@ static inline int is_gas(const vtx_gas *gas)
 
 static inline int are_ends(double inlet_pressure, double inlet_temperature, double outlet_pressure)
 {
-    return inlet_pressure <= FLOW_PRESSURE_MAX && is_within(inlet_temperature, FLOW_TEMPERATURE_MIN, FLOW_TEMPERATURE_MAX)
-        && is_within(outlet_pressure, FLOW_PRESSURE_MIN, inlet_pressure);
+    return (inlet_pressure <= FLOW_PRESSURE_MAX) & is_within(inlet_temperature, FLOW_TEMPERATURE_MIN, FLOW_TEMPERATURE_MAX)
+        & is_within(outlet_pressure, FLOW_PRESSURE_MIN, inlet_pressure);
 }
 
 static inline vtx_status check_flow_pressure(double pressure)

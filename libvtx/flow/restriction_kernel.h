@@ -15,7 +15,7 @@ static const double conductance_temperature = 293.15;
 
 static inline int is_orifice_choked(double gamma, double inlet_pressure, double outlet_pressure)
 {
-    return outlet_pressure < CRITICAL_RATIO_MAX * inlet_pressure && is_choked(gamma, inlet_pressure, outlet_pressure);
+    return (outlet_pressure < CRITICAL_RATIO_MAX * inlet_pressure) && is_choked(gamma, inlet_pressure, outlet_pressure);
 }
 
 /* kg/(s m2) of effective area at Mach 1. */
@@ -26,13 +26,13 @@ static inline double orifice_choked_flux(const vtx_gas *gas, double inlet_pressu
         * sqrt(2 * gamma * gas->molar_mass / ((gamma + 1) * gas_constant * gas->compressibility * inlet_temperature));
 }
 
-/* Density at the throat times velocity there, for pressure ratios above the critical one. */
+/* Density at the throat times velocity there, for pressure ratios above the critical one; one division for both. */
 static inline double orifice_subsonic_flux(const vtx_gas *gas, double inlet_pressure, double inlet_temperature, double outlet_pressure)
 {
     const double gamma = gas->heat_capacity_ratio;
     const double drop = mild_temperature_drop(gamma, inlet_pressure, outlet_pressure);
-    return outlet_pressure / (1 - drop)
-        * sqrt(2 * gamma * gas->molar_mass * drop / ((gamma - 1) * gas_constant * gas->compressibility * inlet_temperature));
+    return outlet_pressure
+        * sqrt(2 * gamma * gas->molar_mass * drop / ((gamma - 1) * gas_constant * gas->compressibility * (inlet_temperature * square(1 - drop))));
 }
 
 /* kg/(s m2) of effective area; the choked flux at and below the critical pressure ratio. */
