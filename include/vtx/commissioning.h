@@ -1,7 +1,7 @@
 /* Setting a cooler going: what to read, what the readings say of the setting, how far to turn the hot valve, when it has settled.
  *
  * Not why it no longer gets cold (diagnosis.h): description and tube count as right within their uncertainties.
- * See also: sizing.h for everything else that may be varied, thermometry.h for what a thermometer in a jet shows, calibration.h for the
+ * Costs 130 to 300 forward passes a call. See also: sizing.h for everything else that may be varied, thermometry.h for what a thermometer in a jet shows, calibration.h for the
  * tube's own curve from several settings.
  *
  * All calls here rest on one least-squares fit of the job's forward pass, valve opening held, to what was read. The valve is free; everything

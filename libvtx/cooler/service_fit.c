@@ -54,7 +54,7 @@ void service_fit_add_description(struct service_fit *f)
     add_read_or_held(f, VTX_INPUT_SUPPLY_TEMPERATURE, service_fit_read(f, VTX_READ_INLET_TEMPERATURE), 1);
     add_read_or_held(f, VTX_INPUT_SITE_PRESSURE, 0, 0);
     add_read_or_held(f, VTX_INPUT_COLDEST_FRACTION, 0, 0);
-    if (f->job.setting.model != VTX_AIR_IDEAL)
+    if (f->job.setting.model != VTX_AIR_IDEAL && f->job.supply.humidity > 0)
         add_read_or_held(f, VTX_INPUT_SUPPLY_HUMIDITY, 0, 0);
     if (tube->cold_leak > 0 || tube->hot_leak > 0)
         add_read_or_held(f, VTX_INPUT_SITE_TEMPERATURE, 0, 0);
@@ -70,6 +70,15 @@ int service_fit_index(const struct service_fit *f, int32_t what)
     return -1;
 }
 
+/* A ratio in its logarithm: an end at 0 would be a corner that no least squares gets over. */
+static void step_humidity(vtx_job *job, double by)
+{
+    if (job->supply.humidity_kind == VTX_SUPPLY_HUMIDITY_RATIO)
+        job->supply.humidity *= exp(within(by / job->supply.humidity, -5, 5));
+    else
+        step_input(job, VTX_INPUT_SUPPLY_HUMIDITY, by);
+}
+
 vtx_job service_fit_job(const struct service_fit *f, const double *x)
 {
     vtx_job job = f->job;
@@ -79,6 +88,8 @@ vtx_job service_fit_job(const struct service_fit *f, const double *x)
             job.setting.valve_opening *= exp(within(by, -50, 50));
         else if (f->what[k] == FIT_AREA)
             job.cooler.inlet_area_factor *= exp(within(by, -50, 50));
+        else if (f->what[k] == VTX_INPUT_SUPPLY_HUMIDITY)
+            step_humidity(&job, by);
         else if (by != 0)
             step_input(&job, f->what[k], by);
     }
