@@ -110,6 +110,7 @@ VTX_API vtx_status vtx_quotation_init(int32_t quantity, int32_t side, double val
  *           spread as stated: see tests/cooler/test_acceptance.c
  * source    JCGM 100:2008, 5.1 and G.4, each datum moved by the guard factor to both sides through the whole fit and of the two changes the
  *           larger taken; JCGM 106:2012, 8.3; ISO 14253-1 (from memory)
+ * note      a tube whose curve has another shape than that of separation.h is outside these terms: test near the quoted state
  * note      Student's law takes the place of the normal one, so that uncertainties stated a quarter too small do little harm
  * caution   readings are taken on a pressurised cooler: cold and hot ends hurt skin, jets and noise eyes and ears
  */

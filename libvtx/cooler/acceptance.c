@@ -126,6 +126,8 @@ static vtx_status describe_fit(const struct transfer *t, vtx_acceptance *a)
     vtx_operating_point p;
     const vtx_job job = transfer_tested(t);
     const vtx_status status = job_pass(&job, &p, NULL);
+    if (status != VTX_OK)
+        return status;
     a->peak_efficiency = job.cooler.tube.peak_efficiency;
     a->inlet_area_factor = job.cooler.inlet_area_factor;
     a->cold_fraction = p.cold_fraction;
@@ -133,7 +135,7 @@ static vtx_status describe_fit(const struct transfer *t, vtx_acceptance *a)
     /* What these two say is in the budget. */
     a->advisories |= t->advisories & ~(VTX_ADVISORY_UNCALIBRATED | VTX_ADVISORY_EFFICIENCY_ASSUMED);
     a->advisories |= flow_matters && !t->flow_read ? VTX_ADVISORY_PARAMETER_HELD : 0;
-    return status;
+    return VTX_OK;
 }
 
 /* Readings that break a law, with what was read in place of what was stated. */

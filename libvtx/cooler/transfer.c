@@ -94,7 +94,6 @@ static vtx_status slopes(const double *z, double *jacobian, void *context)
     vtx_status status = residuals(z, here, context);
     memcpy(moved, z, sizeof moved);
     for (int i = 0; i < TERMS && status == VTX_OK; i++) {
-        double width = 0;
         for (int k = 0; k < ROWS_MAX; k++)
             jacobian[k * TERMS + i] = 0;
         if (t->held[i])
@@ -104,7 +103,7 @@ static vtx_status slopes(const double *z, double *jacobian, void *context)
         moved[i] = z[i] - step;
         const int has_below = residuals(moved, below, context) == VTX_OK;
         moved[i] = z[i];
-        width = step * (has_above + has_below);
+        const double width = step * (has_above + has_below);
         status = width > 0 ? VTX_OK : VTX_OUT_OF_RANGE;
         for (int k = 0; k < ROWS_MAX && status == VTX_OK; k++)
             jacobian[k * TERMS + i] = ((has_above ? above[k] : here[k]) - (has_below ? below[k] : here[k])) / width;
