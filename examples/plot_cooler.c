@@ -8,13 +8,14 @@
 
 enum { STEPS = 60 };
 
-/* The smallest cooler that meets the wish, or the first of the list. */
+/* The cooler that size_spot_cooler takes, or the first of the list. */
 static void choose(const struct spot_job *s, vtx_job *job, const char **name)
 {
+    static vtx_verdict verdicts[JOB_COOLERS_MAX];
     vtx_chosen_cooler chosen;
     size_t index = 0;
     *job = s->job;
-    if (vtx_smallest_cooler(&s->job, s->coolers, s->cooler_count, &s->requirements, &chosen) == VTX_OK) {
+    if (spot_choose(s, verdicts, &chosen) == VTX_OK) {
         index = (size_t)chosen.index;
         job->setting.cold_fraction = chosen.cold_fraction;
     } else {

@@ -14,10 +14,10 @@ static void print_help(void)
     printf("size_spot_cooler [--units both|si|us] [JOB.ini]\n\n"
            "Sizes a vortex-tube spot cooler for the job in the file, or for a built-in job when no file is given.\n"
            "--show-job prints the built-in job as a file to start from; --version the version.\n\n"
-           "Keys of a job file, each value with its unit:\n%s\n"
+           "Keys of a job file, each value with its unit:\n%s%s\n"
            "Exit codes: %d a cooler of the list meets the wish, %d none does, %d the call or the job file is not accepted\n"
            "(each complaint says file, line, section, key and what was expected), %d the library refused what it was asked.\n",
-           spot_job_keys, EXIT_MET, EXIT_NOT_MET, EXIT_INPUT, EXIT_LIBRARY);
+           spot_job_keys, spot_section_keys, EXIT_MET, EXIT_NOT_MET, EXIT_INPUT, EXIT_LIBRARY);
 }
 
 static const char *humidity_kind_text(int32_t kind)
@@ -64,12 +64,15 @@ static void print_verdict(const struct spot_job *s, size_t i, const vtx_verdict 
     }
     printf("%8.2f  %20s  %18s   ", v->cold_fraction, report_temperature(v->cold_temperature), report_power(v->capacity));
     switch (v->failed) {
-    case VTX_FAILED_NONE: printf("meets the wish\n"); break;
+    case VTX_FAILED_NONE: printf("meets the wish, %s %d\n", s->costs[i] >= 0 ? "by cost" : "by air drawn", (int)v->rank); break;
     case VTX_FAILED_COLD_TEMPERATURE: printf("not cold enough, %s too warm at best\n", report_difference(v->short_by)); break;
     case VTX_FAILED_CAPACITY: printf("too small, %s short\n", report_power(v->short_by)); break;
     case VTX_FAILED_FACE_HEAT: printf("its jet takes %s too little out of the face\n", report_power(v->short_by)); break;
     case VTX_FAILED_AIR_FLOW: printf("draws %s more than the compressor spares\n", report_flow(v->short_by)); break;
     case VTX_FAILED_NOISE: printf("%.0f dB too loud\n", v->short_by); break;
+    case VTX_FAILED_NOISE_TIME:
+        printf("too loud for the hours beside it, %.1f h short by %s\n", v->short_by / 3600, spot_noise_rule_name(s->requirements.noise_rule));
+        break;
     default: printf("may freeze its own feed, %s short\n", report_difference(v->short_by)); break;
     }
 }
@@ -140,6 +143,52 @@ static void print_water(const vtx_job *job, const vtx_operating_point *p)
                report_temperature(p->throat_temperature));
 }
 
+/* What a metre of the bare cold tube collects, and the cover of aged foam that keeps it dry. */
+static void print_cover(const struct spot_job *s, const vtx_operating_point *p)
+{
+    vtx_room room;
+    vtx_covered_tube tube;
+    vtx_dry_cover cover;
+    vtx_tube_surface bare;
+    if (s->cold_tube <= 0)
+        return;
+    vtx_room_init(&room);
+    vtx_covered_tube_init(&tube);
+    room.pressure = s->job.site.pressure;
+    room.temperature = s->job.site.temperature;
+    room.relative_humidity = s->job.site.relative_humidity;
+    tube.outside_diameter = s->cold_tube;
+    tube.inside_diameter = 0.7 * s->cold_tube; /* does not count: the wall is as cold as the gas */
+    tube.wall_conductivity = 15;
+    if (vtx_tube_in_room(&room, &tube, p->cold_temperature, &bare) == VTX_OK && bare.deposit > 0)
+        printf("  bare, a metre of the %.0f mm cold tube collects %.0f g of %s an hour and takes up %.0f W\n", 1e3 * s->cold_tube, 3.6e6 * bare.deposit,
+               bare.surface_temperature < 273.15 ? "frost" : "water", bare.heat_gain);
+    const vtx_status status = vtx_cover_to_stay_dry(&room, &tube, p->cold_temperature, 0.5, &cover);
+    if (status == VTX_OK && cover.thickness > 0)
+        printf("  insulation: %s of closed-cell foam, sealed against vapour, keeps its outside dry at the typical outlet\n",
+               report_length(cover.thickness));
+    else if (status == VTX_NO_SOLUTION)
+        printf("  insulation: no thickness keeps its outside dry in so humid a room\n");
+}
+
+/* A finger on the bare metal of the nozzle and of the hot end. */
+static void print_touch(const vtx_operating_point *p)
+{
+    vtx_skin skin;
+    vtx_material_properties steel;
+    vtx_touch cold, hot;
+    vtx_skin_init(&skin);
+    if (vtx_material(VTX_MATERIAL_STAINLESS_304, &steel) != VTX_OK
+        || vtx_touch_surface(&skin, VTX_CONTACT_METAL, steel.effusivity.typical, p->cold_temperature, 10, &cold) != VTX_OK
+        || vtx_touch_surface(&skin, VTX_CONTACT_METAL, steel.effusivity.typical, p->hot_temperature, 10, &hot) != VTX_OK)
+        return;
+    printf("  touch: bare skin on the steel of the cold end %s; 10 s on the hot end at %s %s (screening values)\n",
+           cold.criterion == VTX_TOUCH_FROSTBITE ? "risks frostbite"
+               : cold.criterion == VTX_TOUCH_NUMBNESS ? "goes numb" : cold.criterion == VTX_TOUCH_PAIN ? "hurts" : "is harmless",
+           report_temperature(p->hot_temperature),
+           hot.criterion == VTX_TOUCH_BURN ? "burns" : hot.criterion == VTX_TOUCH_MAY_BURN ? "may burn" : "does not burn");
+}
+
 static void print_surroundings(const struct spot_job *s, const vtx_operating_point *p)
 {
     printf("\nAROUND THE NOZZLE\n");
@@ -154,14 +203,18 @@ static void print_surroundings(const struct spot_job *s, const vtx_operating_poi
         printf("  verdict: a bare nozzle sweats; insulate it or catch the drip.\n");
     else
         printf("  verdict: stays dry at %.0f %% relative humidity.\n", 100 * s->job.site.relative_humidity);
+    print_cover(s, p);
+    print_touch(p);
 }
 
-static void print_cautions(const vtx_operating_point *p)
+static void print_cautions(const vtx_job *job, const vtx_operating_point *p)
 {
     printf("\nCAUTIONS\n"
            "  Compressed air injures: never aim it at people; shut off, vent and lock out before opening anything.\n"
            "  Eye and ear protection; guards against chips. The sound level is on the cooler's own data sheet.\n"
-           "  Do not blow about dusts that burn (magnesium, titanium, fine aluminium) and keep frost water off live parts.\n");
+           "  Do not blow about dusts that burn (magnesium, titanium, fine aluminium) and keep frost water off live parts.\n"
+           "  An iced outlet sends all air to the hot end and lets pressure rise: shut off and vent before you clear it.\n");
+    spot_print_dead_end(job, p);
     if (p->advisories & VTX_ADVISORY_TOUCH_COLD)
         printf("  Cold parts can be at %s: bare skin freezes to metal.\n", report_temperature(p->coldest_temperature));
     printf("  The hot outlet can reach %s: guard it.\n", report_temperature(p->hot_temperature_high));
@@ -251,15 +304,14 @@ static int print_report(const struct spot_job *s)
     vtx_chosen_cooler chosen;
     vtx_operating_point point;
     vtx_job job = s->job;
-    vtx_status status = vtx_rank_coolers(&s->job, s->coolers, s->cooler_count, NULL, &s->requirements, verdicts);
-    if (status == VTX_OK)
-        status = vtx_smallest_cooler(&s->job, s->coolers, s->cooler_count, &s->requirements, &chosen);
+    vtx_status status = spot_choose(s, verdicts, &chosen);
     if (status != VTX_OK && status != VTX_NO_SOLUTION) {
         fprintf(stderr, "the library refuses this job: %s\n", vtx_status_text(status));
         return EXIT_LIBRARY;
     }
     printf("libvtx %s: spot cooler sizing\n\n", vtx_version());
     print_job(s);
+    spot_print_cut(s);
     printf("\nCOOLERS OF THE LIST, each at the setting of most cooling that keeps the outlet cold enough\n");
     printf("  name        rated flow   fraction           cold outlet   cooling at target\n");
     for (size_t i = 0; i < s->cooler_count; i++)
@@ -276,13 +328,16 @@ static int print_report(const struct spot_job *s)
     print_choice(s, &chosen, &verdicts[chosen.index], &point);
     print_line(s, &job, &point);
     print_table(s, &job.cooler, point.cold_fraction);
+    spot_print_valve_left_alone(&job, &point);
     spot_print_work(s, &job);
+    spot_print_part(s, &job, &point);
     print_water(&job, &point);
     print_surroundings(s, &point);
+    spot_print_plant(s, &job, &point);
     spot_print_noise_and_cost(s, &job, &point);
     spot_print_ways(s, &job);
     spot_print_worth(&job);
-    print_cautions(&point);
+    print_cautions(&job, &point);
     return EXIT_MET;
 }
 

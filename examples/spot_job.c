@@ -15,6 +15,9 @@ const char spot_job_default[] =
     "pressure = 6.3 bar(g)\n"
     "temperature = 25 degC\n"
     "pressure dew point = 4 degC\n"
+    "coldest pipe = 8 degC\n"
+    "oil at most = 0.01 g/h\n"
+    "dirt at most = 0.02 g/h\n"
     "\n"
     "[line 1]\n"
     "kind = filter\n"
@@ -42,11 +45,47 @@ const char spot_job_default[] =
     "compressor can spare = 1500 l/min\n"
     "judge by = typical tube\n"
     "operator distance = 0.8 m\n"
+    "hours beside it = 4 h\n"
+    "noise rule = NIOSH\n"
+    "cold tube = 12 mm\n"
+    "\n"
+    "[machining]\n"
+    "process = drilling\n"
+    "material = acrylic\n"
+    "diameter = 8 mm\n"
+    "feed = 0.2 mm\n"
+    "spindle speed = 2400 1/min\n"
+    "cutting share of time = 40 %\n"
+    "\n"
+    "[tool]\n"
+    "material = high speed steel\n"
+    "diameter = 8 mm\n"
+    "length = 60 mm\n"
+    "\n"
+    "[part]\n"
+    "length = 200 mm\n"
+    "hottest place = 70 degC\n"
+    "\n"
+    "[liquid]\n"
+    "film coefficient = 2000 W/(m2.K)\n"
+    "mass flow = 2 kg/min\n"
+    "temperature = 23 degC\n"
+    "\n"
+    "[compressor]\n"
+    "free air delivery = 2400 l/min\n"
+    "full load power = 15 kW\n"
+    "receiver volume = 500 l\n"
+    "cut in pressure = 6.3 bar(g)\n"
+    "cut out pressure = 7.3 bar(g)\n"
+    "leakage = 200 l/min\n"
+    "other demand = 700 l/min\n"
+    "lowest pressure = 5.5 bar(g)\n"
     "\n"
     "[costs]\n"
     "specific power = 6.5 kW/(m3/min)\n"
     "running time = 1500 h\n"
     "price of a kWh = 0.20\n"
+    "carbon of a kWh = 0.4 kg\n"
     "\n"
     "[coolers]\n"
     "reference state = ISO 8778\n"
@@ -82,13 +121,16 @@ const char spot_job_keys[] =
     "                     pressure frost point = -40 degC over ice: what a dryer below 0 degC shows\n"
     "                     humidity ratio = 0.6 g/kg\n"
     "             humidity read at = 7 bar(g)           optional: where the dew or frost point was read\n"
+    "             coldest pipe = 5 degC                 optional: the coldest the pipes on the way get\n"
+    "             oil at most, dirt at most = 0.01 g/h  optional: what one cooler may blow at the work\n"
     "  [line N]   optional, N = 1, 2, ... in the order of the flow, 8 at the most: what stands between supply and cooler\n"
     "             kind = hose                bore, length\n"
     "             kind = pipe                bore, length, roughness, loss coefficient\n"
     "             kind = quick coupling      nominal bore, or conductance = 4 dm3/(s.bar) and critical ratio = 0.3\n"
     "             kind = component           conductance, critical ratio\n"
     "             kind = valve               kv = 1.2, xt = 0.7\n"
-    "             kind = filter              pressure loss = 0.1 bar, at free air flow = 600 l/min, at pressure = 7 bar(g)\n"
+    "             kind = filter              pressure loss = 0.1 bar, at free air flow = 600 l/min, at pressure = 7 bar(g),\n"
+    "                                        change at = 0.5 bar (pressure loss at that flow, optional)\n"
     "             kind = regulator           set pressure = 5 bar(g), droop = 0.3 bar, at free air flow, conductance, critical ratio\n"
     "             coolers on the line = 2 in [duty] when several blow at once\n"
     "  [duty]     target temperature = 50 degC          what the work may have\n"
@@ -98,10 +140,15 @@ const char spot_job_keys[] =
     "             compressor can spare = 1500 l/min     optional, free air at the coolers' reference state\n"
     "             judge by = typical tube               or careful side: which tube efficiency must meet the wish\n"
     "             face area = 25 cm2, standoff = 25 mm  optional: the face the air blows at, from how far; it must take the heat too\n"
-    "             part mass, part specific heat, part start temperature, part conductivity, part half thickness: optional\n"
+    "             part mass, part specific heat, part start temperature, part conductivity, part half thickness,\n"
+    "             part cycle time: optional\n"
     "             operator distance = 0.8 m             optional, to the ear\n"
+    "             hours beside it = 4 h                 optional: what the operator must be allowed, by the noise rule\n"
+    "             noise rule = NIOSH                    or OSHA formula, OSHA table, EU lower action, EU upper action, EU limit\n"
+    "             cold tube = 12 mm                     optional: outside diameter, for its insulation\n"
     "             valve = as set by the library         optional, or held at rated opening\n"
-    "  [costs]    optional: specific power = 6.5 kW/(m3/min), running time = 1500 h a year, price of a kWh = 0.20\n"
+    "  [costs]    optional: specific power = 6.5 kW/(m3/min), running time = 1500 h a year, price of a kWh = 0.20,\n"
+    "             carbon of a kWh = 0.4 kg (optional)\n"
     "  [coolers]  what all coolers share; [cooler NAME] what one has, NAME as you like\n"
     "             rated free air flow = 300 l/min\n"
     "             reference state = ISO 8778            or ISO 1217, ISO 2533, DIN 1343: what free air means\n"
@@ -110,7 +157,8 @@ const char spot_job_keys[] =
     "             rated cold fraction = 0.6\n"
     "             lowest cold fraction, highest cold fraction, cold outlets\n"
     "             tube efficiency = 0.28, lowest tube efficiency, highest tube efficiency (of your own readings)\n"
-    "             noise level = 75 dB, noise distance = 1 m\n";
+    "             noise level = 75 dB, noise distance = 1 m\n"
+    "             cost = 250                            optional, of each: the list is then ranked by it instead of the air drawn\n";
 
 /* Sections of the same file that diagnose_cooler reads. */
 static const char *const service_sections[] = { "service", "readings", "instruments", "when new", "cold thermometer", "hot thermometer", "goal",
@@ -156,6 +204,9 @@ static void read_supply(struct job_file *f, struct spot_job *s)
     job_pressure(f, "supply", "pressure", 1, &supply->pressure);
     job_quantity(f, "supply", "temperature", VTX_DIMENSION_TEMPERATURE, 1, &supply->temperature);
     job_pressure(f, "supply", "humidity read at", 0, &supply->humidity_pressure);
+    job_quantity(f, "supply", "oil at most", VTX_DIMENSION_MASS_FLOW, 0, &s->oil);
+    job_quantity(f, "supply", "dirt at most", VTX_DIMENSION_MASS_FLOW, 0, &s->dirt);
+    job_quantity(f, "supply", "coldest pipe", VTX_DIMENSION_TEMPERATURE, 0, &s->coldest_pipe);
     for (size_t i = 0; i < sizeof kinds / sizeof kinds[0]; i++)
         if (job_has(f, "supply", kinds[i].key)) {
             job_quantity(f, "supply", kinds[i].key, kinds[i].dimension, 1, &supply->humidity);
@@ -173,6 +224,14 @@ static double mass_flow_of(double free_air_flow)
     vtx_reference_state(VTX_REFERENCE_ISO_8778, &pressure, &temperature, &humidity);
     vtx_mass_flow_from_standard(VTX_AIR_REAL, pressure, temperature, humidity, free_air_flow, &mass_flow, NULL);
     return mass_flow;
+}
+
+static double larger_of(double a, double b) { return a > b ? a : b; }
+
+static double density_at(double pressure, double temperature)
+{
+    vtx_dry_air air;
+    return vtx_dry_air_at(pressure, temperature, &air) == VTX_OK ? air.density : (double)NAN;
 }
 
 static vtx_status read_conductance(struct job_file *f, const char *section, vtx_chain_element *element)
@@ -212,13 +271,22 @@ static vtx_status read_valve(struct job_file *f, const char *section, vtx_chain_
     return vtx_chain_valve(kv, xt, element);
 }
 
-static vtx_status read_filter(struct job_file *f, const char *section, double temperature, vtx_chain_element *element)
+static vtx_status read_filter(struct job_file *f, const char *section, double temperature, vtx_filter *filter, vtx_chain_element *element)
 {
     double loss = (double)NAN, flow = (double)NAN, pressure = (double)NAN;
     job_quantity(f, section, "pressure loss", VTX_DIMENSION_PRESSURE_DIFFERENCE, 1, &loss);
     job_quantity(f, section, "at free air flow", VTX_DIMENSION_VOLUME_FLOW, 1, &flow);
     job_pressure(f, section, "at pressure", 1, &pressure);
-    return vtx_chain_filter(loss, mass_flow_of(flow), pressure, temperature, 0.5, element);
+    vtx_filter_init(filter);
+    filter->clean_drop = loss;
+    filter->medium_share = 0.5;
+    filter->change_drop = larger_of(filter->change_drop, 2 * loss);
+    job_quantity(f, section, "change at", VTX_DIMENSION_PRESSURE_DIFFERENCE, 0, &filter->change_drop);
+    filter->rated_flow = mass_flow_of(flow);
+    filter->rated_density = density_at(pressure, temperature);
+    if (filter->change_drop <= loss)
+        job_complain(f, section, "change at", "more than the clean pressure loss is expected");
+    return vtx_chain_filter(loss, filter->rated_flow, pressure, temperature, filter->medium_share, element);
 }
 
 static vtx_status read_regulator(struct job_file *f, const char *section, vtx_chain_element *element)
@@ -246,7 +314,7 @@ static void read_element(struct job_file *f, struct spot_job *s, const char *sec
     case 2: status = read_coupling(f, section, element); break;
     case 3: status = read_conductance(f, section, element); break;
     case 4: status = read_valve(f, section, element); break;
-    case 5: status = read_filter(f, section, s->job.supply.temperature, element); break;
+    case 5: status = read_filter(f, section, s->job.supply.temperature, &s->filters[place], element); break;
     case 6: status = read_regulator(f, section, element); break;
     default: return;
     }
@@ -278,6 +346,7 @@ static void read_costs(struct job_file *f, struct spot_job *s)
     job_quantity(f, "costs", "specific power", VTX_DIMENSION_ENERGY_DENSITY, 1, &s->specific_power);
     job_quantity(f, "costs", "running time", VTX_DIMENSION_TIME, 1, &s->hours);
     job_quantity(f, "costs", "price of a kWh", VTX_DIMENSION_NUMBER, 1, &s->price);
+    job_quantity(f, "costs", "carbon of a kWh", VTX_DIMENSION_MASS, 0, &s->carbon);
 }
 
 static void read_duty(struct job_file *f, struct spot_job *s)
@@ -297,10 +366,15 @@ static void read_duty(struct job_file *f, struct spot_job *s)
     job_quantity(f, "duty", "part start temperature", VTX_DIMENSION_TEMPERATURE, 0, &s->job.duty.start_temperature);
     job_quantity(f, "duty", "part conductivity", VTX_DIMENSION_CONDUCTIVITY, 0, &s->job.duty.conductivity);
     job_quantity(f, "duty", "part half thickness", VTX_DIMENSION_LENGTH, 0, &s->job.duty.half_thickness);
+    job_quantity(f, "duty", "part cycle time", VTX_DIMENSION_TIME, 0, &s->exposure);
     job_quantity(f, "duty", "operator distance", VTX_DIMENSION_LENGTH, 0, &s->operator_distance);
+    job_quantity(f, "duty", "cold tube", VTX_DIMENSION_LENGTH, 0, &s->cold_tube);
     job_quantity(f, "duty", "cold outlet at most", VTX_DIMENSION_TEMPERATURE, 0, &s->requirements.cold_temperature);
     job_quantity(f, "duty", "compressor can spare", VTX_DIMENSION_VOLUME_FLOW, 0, &s->requirements.air_flow);
     job_quantity(f, "duty", "coolers on the line", VTX_DIMENSION_NUMBER, 0, &s->job.running);
+    spot_noise_read(f, &s->requirements);
+    if (s->operator_distance > 0)
+        s->requirements.noise_distance = s->operator_distance;
     if (job_word(f, "duty", "valve", 0, valves) == 1)
         s->job.setting.held = VTX_HELD_VALVE_OPENING;
 }
@@ -354,6 +428,8 @@ static void read_coolers(struct job_file *f, struct spot_job *s)
     for (int i = 0; i < count; i++) {
         snprintf(s->names[i], sizeof s->names[i], "%s", sections[i] + strlen("cooler "));
         read_cooler(f, sections[i], s, &s->coolers[i]);
+        s->costs[i] = -1;
+        job_quantity(f, sections[i], "cost", VTX_DIMENSION_NUMBER, 0, &s->costs[i]);
         if (f->faults == 0 && vtx_cooler_inlet_area(&s->coolers[i], &area) != VTX_OK)
             job_complain(f, sections[i], "rated free air flow", "this description contradicts itself or is beyond what the library covers");
     }
@@ -369,6 +445,11 @@ void spot_job_take(struct spot_job *s, struct job_file *file)
     read_line(file, s);
     read_duty(file, s);
     read_costs(file, s);
+    spot_cut_read(file, &s->cut);
+    spot_part_read(file, s->job.duty.target_temperature, s->cut.material, s->cut.material_name, &s->part);
+    spot_tool_read(file, &s->tool);
+    spot_plant_read(file, &s->job.site, &s->plant);
+    spot_liquid_read(file, &s->liquid);
     s->job.duty.heat_load = s->requirements.capacity;
     if (s->job.duty.face_area > 0 && s->job.duty.standoff > 0)
         s->requirements.face_heat = s->requirements.capacity;
@@ -384,4 +465,27 @@ int spot_job_read(struct spot_job *s, const char *name)
     for (int i = 0; service_sections[i]; i++)
         job_pass_over(&file, service_sections[i]);
     return job_close(&file);
+}
+
+static const double *costs_of(const struct spot_job *s)
+{
+    for (size_t i = 0; i < s->cooler_count; i++)
+        if (s->costs[i] < 0)
+            return NULL;
+    return s->costs;
+}
+
+vtx_status spot_choose(const struct spot_job *s, vtx_verdict verdicts[], vtx_chosen_cooler *chosen)
+{
+    const double *costs = costs_of(s);
+    vtx_status status = vtx_rank_coolers(&s->job, s->coolers, s->cooler_count, costs, &s->requirements, verdicts);
+    if (status == VTX_OK)
+        status = vtx_smallest_cooler(&s->job, s->coolers, s->cooler_count, &s->requirements, chosen);
+    for (size_t i = 0; status == VTX_OK && costs && i < s->cooler_count; i++)
+        if (verdicts[i].rank == 1) {
+            chosen->index = (int32_t)i;
+            chosen->cold_fraction = verdicts[i].cold_fraction;
+            chosen->cost = verdicts[i].cost;
+        }
+    return status;
 }

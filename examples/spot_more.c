@@ -1,16 +1,26 @@
-/* Further parts of the sizing report. */
+/* Further parts of the sizing report: the work and its rivals, noise, cost. */
 #include "spot_more.h"
 
 #include <math.h>
 
 #include "report.h"
 
-static void print_plain_air(const vtx_job *job)
+static void print_liquid(const vtx_liquid *l, const vtx_comparison *c)
 {
-    vtx_liquid none;
+    if (l->film_coefficient <= 0)
+        return;
+    printf("  liquid instead         %.1f kg/min at %s with %.0f W/(m2 K) would take %s,\n", 60 * l->mass_flow,
+           report_temperature(l->temperature), l->film_coefficient, report_power(c->liquid_heat));
+    printf("                         %.1f times the jet's, and warm by %s\n", c->liquid_heat / c->cooler_heat,
+           report_difference(c->liquid_temperature_rise));
+    if (c->liquid_heat > c->cooler_heat)
+        printf("                         dry air is then for work that must stay dry or clean, or clouds or crazes in a liquid\n");
+}
+
+static void print_plain_air(const struct spot_job *s, const vtx_job *job)
+{
     vtx_comparison c;
-    vtx_liquid_init(&none);
-    if (vtx_compare_plain_air(job, &none, &c) != VTX_OK)
+    if (vtx_compare_plain_air(job, &s->liquid, &c) != VTX_OK)
         return;
     printf("  plain air instead      the same air blown plainly at %s would take %s from the face\n", report_temperature(c.plain_temperature),
            report_power(c.plain_heat));
@@ -22,6 +32,7 @@ static void print_plain_air(const vtx_job *job)
         printf("                         plain air takes the same heat with %.1f times the air\n", c.plain_share_for_equal);
     if (isfinite(c.crossover_temperature))
         printf("                         on faces above %s plain air takes more heat\n", report_temperature(c.crossover_temperature));
+    print_liquid(&s->liquid, &c);
 }
 
 void spot_print_work(const struct spot_job *s, const vtx_job *job)
@@ -50,111 +61,43 @@ void spot_print_work(const struct spot_job *s, const vtx_job *job)
     if (w.advisories & VTX_ADVISORY_NOT_LUMPED)
         printf("                         its inside lags behind its surface\n");
     printf("  chip clearing          %.1f kPa on the axis at the work\n", 1e-3 * w.impact_pressure);
-    print_plain_air(job);
+    print_plain_air(s, job);
     if (w.advisories & VTX_ADVISORY_OUTSIDE_CORRELATION)
         printf("  note                   beyond the data of the jet correlations: take these figures as +-30 %%\n");
+}
+
+/* By the rule of the job file, or NIOSH's, the strictest of the common ones but for the EU's lower action value. */
+static void print_permissible_time(const struct spot_job *s, double level)
+{
+    const int32_t rule = s->requirements.noise_rule ? s->requirements.noise_rule : VTX_NOISE_RULE_NIOSH;
+    double time, attenuation;
+    if (vtx_noise_rule_time(rule, level, &time) != VTX_OK)
+        return;
+    printf("  by %s a day beside it may have %.1f h of it", spot_noise_rule_name(rule), time / 3600);
+    if (s->requirements.noise_time > 0)
+        printf(", %.1f h are wanted", s->requirements.noise_time / 3600);
+    printf("%s\n", level >= VTX_EU_LOWER_ACTION_LEVEL ? "; from 80 dB(A) hearing protection must be on offer (2003/10/EC)" : "");
+    if (vtx_attenuation_needed(level, 0, VTX_EU_LOWER_ACTION_LEVEL, &attenuation) == VTX_OK && attenuation > 0)
+        printf("  a muffler, hood or distance worth %.0f dB brings it below 80 dB(A)\n", ceil(attenuation));
 }
 
 void spot_print_noise_and_cost(const struct spot_job *s, const vtx_job *job, const vtx_operating_point *p)
 {
     const vtx_cooler *c = &job->cooler;
-    double level, time, energy, cost;
+    double level, energy, cost, carbon;
     if (c->noise_level > 0 && s->operator_distance > 0
         && vtx_level_at_distance(c->noise_level, c->noise_distance, s->operator_distance, &level) == VTX_OK) {
         level += 10 * log10(job->running);
         printf("\nNOISE\n  %.0f dB(A) at %.1f m from the stated level, free field; add 3 to 5 dB between walls\n", level, s->operator_distance);
-        if (level < VTX_EU_LOWER_ACTION_LEVEL)
-            printf("  below the EU's lower action level of 80 dB(A) for a whole shift\n");
-        else if (vtx_niosh_permissible_time(level, &time) == VTX_OK) {
-            if (time >= 8 * 3600)
-                printf("  bearable for a whole shift of 8 h by NIOSH's rule");
-            else
-                printf("  permissible %.1f h a day by NIOSH's rule", time / 3600);
-            printf("; from 80 dB(A) hearing protection must be on offer (2003/10/EC)\n");
-        }
+        print_permissible_time(s, level);
     }
     if (s->specific_power > 0
-        && vtx_air_use_cost(s->specific_power, p->free_air_flow * job->running, s->hours, s->price / 3.6e6, 0, &energy, &cost, NULL) == VTX_OK)
+        && vtx_air_use_cost(s->specific_power, p->free_air_flow * job->running, s->hours, s->price / 3.6e6, s->carbon / 3.6e6, &energy, &cost,
+                            &carbon)
+            == VTX_OK) {
         printf("\nWHAT THE AIR COSTS\n  %.0f kWh and %.0f a year for %.0f h at the stated price; shut off between cuts, it halves with half the time\n",
                energy / 3.6e6, cost, s->hours / 3600);
-}
-
-/* The wish that the cooler was chosen for. */
-static int32_t wish_of(const struct spot_job *s) { return s->requirements.face_heat > 0 ? VTX_WISHED_HEAT_REMOVED : VTX_WISHED_CAPACITY; }
-
-static void print_pressure(const struct spot_job *s, const vtx_job *job)
-{
-    vtx_request request;
-    vtx_sizing z;
-    if (vtx_request_init(job, VTX_SOUGHT_SUPPLY_PRESSURE, wish_of(s), s->requirements.capacity, &request) != VTX_OK)
-        return;
-    const vtx_status status = vtx_size(job, &request, &z);
-    if (status == VTX_OK)
-        printf("  supply pressure        %s would just take the heat at this setting, though less cold%s\n", report_gauge(z.value, job->site.pressure),
-               z.limit == VTX_LIMIT_WISH ? "" : ", or even less");
-    else if (status == VTX_NO_SOLUTION)
-        printf("  supply pressure        even %s gives %s only\n", report_gauge(z.attainable_value, job->site.pressure),
-               report_power(z.attainable_figure));
-}
-
-static void print_dryness(const vtx_job *job)
-{
-    vtx_job drier = *job;
-    vtx_request request;
-    vtx_sizing z;
-    int32_t asked;
-    drier.supply.humidity_kind = VTX_SUPPLY_FROST_POINT;
-    drier.supply.humidity = 233.15;
-    if (vtx_request_init(&drier, VTX_SOUGHT_HUMIDITY, VTX_WISHED_FREEZING_MARGIN, 0, &request) != VTX_OK
-        || vtx_size(&drier, &request, &z) != VTX_OK)
-        return;
-    printf("  dryness                a pressure frost point of %s or lower keeps even the best tube free of ice", report_temperature(z.value));
-    if (vtx_water_class_to_ask(z.value, &asked) == VTX_OK)
-        printf(": ask for ISO 8573-1 water class %d", (int)asked);
-    printf("\n");
-}
-
-static void print_hose(const struct spot_job *s, const vtx_job *job)
-{
-    vtx_request request;
-    vtx_sizing z;
-    if (vtx_request_init(job, VTX_SOUGHT_LENGTH, wish_of(s), s->requirements.capacity, &request) != VTX_OK
-        || vtx_size(job, &request, &z) != VTX_OK)
-        return;
-    printf("  hose                   could be %s%.0f m long before the heat is no longer met, though less cold\n",
-           z.limit == VTX_LIMIT_WISH ? "" : "over ", z.value);
-}
-
-void spot_print_ways(const struct spot_job *s, const vtx_job *job)
-{
-    printf("\nHOW FAR IT COULD GO\n");
-    print_pressure(s, job);
-    print_hose(s, job);
-    print_dryness(job);
-}
-
-static const char *const input_texts[] = { "the supply pressure", "the supply temperature", "the supply's humidity", "the barometer",
-                                           "the room's temperature", "the room's humidity", "the cooler's rated flow", "the cold fraction",
-                                           "one operating point of your own tube: its efficiency", "the tube's coldest cold fraction",
-                                           "the target temperature", "the losses of the line" };
-
-void spot_print_worth(const vtx_job *job)
-{
-    static const struct {
-        const char *name;
-        int32_t figure;
-    } figures[] = { { "cold outlet", VTX_WISHED_COLD_TEMPERATURE }, { "cooling at target", VTX_WISHED_CAPACITY } };
-    vtx_input_uncertainty u;
-    vtx_figure_uncertainty f;
-    vtx_input_uncertainty_init(&u);
-    printf("\nWHAT THE FIGURES ARE WORTH (95 %%, with ordinary gauges)\n");
-    for (size_t i = 0; i < sizeof figures / sizeof figures[0]; i++) {
-        if (vtx_job_uncertainty(job, &u, figures[i].figure, &f) != VTX_OK)
-            continue;
-        const double half = 1.96 * f.standard_uncertainty;
-        printf("  %-18s +- %s, %.0f %% of the variance from %s\n", figures[i].name, i == 0 ? report_difference(half) : report_power(half),
-               100 * f.share[f.measure_next - VTX_INPUT_SUPPLY_PRESSURE], input_texts[f.measure_next - VTX_INPUT_SUPPLY_PRESSURE]);
-        if (i == 0)
-            printf("  what to measure    %s\n", input_texts[f.measure_next - VTX_INPUT_SUPPLY_PRESSURE]);
+        if (s->carbon > 0)
+            printf("  %.0f kg of carbon dioxide a year at the stated rate\n", carbon);
     }
 }
