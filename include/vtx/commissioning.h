@@ -1,12 +1,13 @@
 /* Setting a cooler going: what to read, what the readings say of the setting, how far to turn the hot valve, when it has settled.
  *
  * Not why it no longer gets cold (diagnosis.h): description and tube count as right within their uncertainties.
- * Costs 130 to 300 forward passes a call. See also: sizing.h for everything else that may be varied, thermometry.h for what a thermometer in a jet shows, calibration.h for the
+ * See also: sizing.h for everything else that may be varied, thermometry.h for what a thermometer in a jet shows, calibration.h for the
  * tube's own curve from several settings.
  *
  * All calls here rest on one least-squares fit of the job's forward pass, valve opening held, to what was read. The valve is free; everything
  * else that the description leaves uncertain is fitted along with it, each held by its own standard uncertainty. Where a pressure, the inlet
- * temperature or the inlet flow was read, what the description says of supply pressure, supply temperature or rated flow no longer counts. */
+ * temperature or the inlet flow was read, what the description says of supply pressure, supply temperature or rated flow no longer counts.
+ * A call costs 100 to 300 forward passes; three times that where the readings leave several settings open. */
 #ifndef VTX_COMMISSIONING_H
 #define VTX_COMMISSIONING_H
 

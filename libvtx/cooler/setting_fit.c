@@ -116,7 +116,7 @@ static vtx_status fit_from_starts(struct setting_fit *s, struct candidate *candi
 {
     int best = -1;
     vtx_status status = VTX_NOT_CONVERGED;
-    s->other_cold_fraction = quiet_nan();
+    s->other_cold_fraction = s->other_deviation = quiet_nan();
     for (int k = 0; k < count; k++) {
         status = fit_candidate(s, &candidates[k]);
         if (status == VTX_OK && (best < 0 || candidates[k].chi_square < candidates[best].chi_square))
@@ -125,10 +125,14 @@ static vtx_status fit_from_starts(struct setting_fit *s, struct candidate *candi
     if (best < 0)
         return status;
     const struct candidate *b = &candidates[best];
+    double second = b->chi_square + told_apart;
     for (int k = 0; k < count; k++) {
         const struct candidate *c = &candidates[k];
-        if (is_finite(c->chi_square) && c->chi_square - b->chi_square < told_apart && fabs(c->cold_fraction - b->cold_fraction) > same_setting)
-            s->other_cold_fraction = c->cold_fraction;
+        if (!is_finite(c->chi_square) || c->chi_square >= second || fabs(c->cold_fraction - b->cold_fraction) <= same_setting)
+            continue;
+        second = c->chi_square;
+        s->other_cold_fraction = c->cold_fraction;
+        s->other_deviation = c->deviation;
     }
     if (best != count - 1)
         status = fit_candidate(s, &candidates[best]);
@@ -171,13 +175,11 @@ static double passing(const struct profile *p, int in, int out, double limit)
     return p->cold_fraction[in] + share * (p->cold_fraction[out] - p->cold_fraction[in]);
 }
 
-/* From the lowest to the highest cold fraction that the readings do not rule out: no first order, however many minima. 0: all of the range. */
-static int profile_interval(const struct profile *p, double least, double *low, double *high)
+/* Widens an interval to all cold fractions that the readings do not rule out: no first order, however many minima. 0: all of the range. */
+static int widen_by_profile(const struct profile *p, double least, double *low, double *high)
 {
     const double limit = smaller(p->least, least) + told_apart;
     int all = 1;
-    *low = 1;
-    *high = 0;
     for (int i = 0; i <= SCAN; i++) {
         if (!is_finite(p->chi_square[i]) || p->chi_square[i] > limit) {
             all = 0;
@@ -194,7 +196,7 @@ static int profile_interval(const struct profile *p, double least, double *low, 
             *high = larger(*high, ends[k]);
         }
     }
-    return !all && *low <= *high;
+    return !all;
 }
 
 /* The valve stands somewhere in its range: evenly in the logarithm, as good as one more reading. */
@@ -211,18 +213,30 @@ static double spread_of(const struct service_fit *f)
     return (f->job.cooler.cold_fraction_max - f->job.cooler.cold_fraction_min) / sqrt(12);
 }
 
-/* By first order where that will do. NO_SOLUTION: the readings rule out nothing of the range. */
+/* A minimum's own interval where first order will do, else the minimum alone: the profile knows the rest. */
+static void widen_by_minimum(double cold_fraction, double deviation, double straight, double *low, double *high)
+{
+    const double half = deviation < straight ? setting_coverage * deviation : 0;
+    *low = smaller(*low, within(cold_fraction - half, 0, 1));
+    *high = larger(*high, within(cold_fraction + half, 0, 1));
+}
+
+/* NO_SOLUTION: the readings rule out nothing of the range. */
 static vtx_status set_interval(struct setting_fit *s, const struct valve_range *range)
 {
-    const double fraction = s->state[STATE_COLD_FRACTION];
-    s->low = within(fraction - setting_coverage * s->deviation, 0, 1);
-    s->high = within(fraction + setting_coverage * s->deviation, 0, 1);
-    if (!s->service.held[0] && !is_finite(s->other_cold_fraction) && s->deviation < straight_share * spread_of(&s->service))
+    const double straight = straight_share * spread_of(&s->service);
+    const int held = s->service.held[0], two = is_finite(s->other_cold_fraction);
+    s->low = 1;
+    s->high = 0;
+    widen_by_minimum(s->state[STATE_COLD_FRACTION], s->deviation, straight, &s->low, &s->high);
+    if (two)
+        widen_by_minimum(s->other_cold_fraction, s->other_deviation, straight, &s->low, &s->high);
+    if (!held && !two && s->deviation < straight)
         return VTX_OK;
     struct service_fit copy = s->service; /* the fit's covariance is still needed */
     struct profile p;
     make_profile(&copy, range, s->x, &p);
-    return profile_interval(&p, s->service.held[0] ? DBL_MAX : s->chi_square, &s->low, &s->high) ? VTX_OK : VTX_NO_SOLUTION;
+    return widen_by_profile(&p, held ? DBL_MAX : s->chi_square, &s->low, &s->high) ? VTX_OK : VTX_NO_SOLUTION;
 }
 
 /* Without the range first: where the readings tell the setting, it must not pull. */

@@ -24,6 +24,7 @@ struct setting_fit {
     double chi_square;
     double probability;            /* of a larger chi-square; NaN without freedom */
     double deviation;              /* of the cold fraction, standard */
+    double other_deviation;        /* of its cold fraction */
     double low, high;              /* 95 % interval of the cold fraction */
     double other_cold_fraction;    /* of a second minimum nearly as deep, or NaN */
     double state[STATES];          /* at x */

@@ -150,6 +150,35 @@ static void intervals_of_the_cold_fraction_hold(void)
     }
 }
 
+/* Inlet gauge, inlet and cold thermometer on a tube whose efficiency is hardly known: wide intervals, but true ones, or none. */
+static void too_few_readings_still_give_true_intervals(void)
+{
+    static const int few[8] = { 0, 1, 1, 1, 0, 0, 0, 0 };
+    const vtx_input_uncertainty u = ordinary();
+    const vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    const int draws = soak_count(40);
+    struct random_state r;
+    int hits = 0, told = 0, poor = 0;
+    random_seed(&r, 78);
+    for (int i = 0; i < draws; i++) {
+        const vtx_job truth = drawn_job(&r, &described, &u);
+        const vtx_service_readings readings = noisy_readings(&r, &truth, few);
+        vtx_setting_found found;
+        const vtx_status status = vtx_find_setting(&described, &u, &readings, &found);
+        EXPECT(status == VTX_OK || status == VTX_NO_SOLUTION);
+        if (status != VTX_OK)
+            continue;
+        told++;
+        hits += found.cold_fraction_low <= truth.setting.cold_fraction && truth.setting.cold_fraction <= found.cold_fraction_high;
+        poor += (found.advisories & VTX_ADVISORY_POORLY_DETERMINED) != 0;
+    }
+    expect_interval_holds(hits, told);
+    EXPECT(told > draws / 3 && poor > told / 2);
+    if (getenv("VTX_SOAK"))
+        printf("  cold fraction, too few readings: 95 %% interval holds %.2f %% of %d, poorly determined %d, unseen %d\n", 100.0 * hits / told,
+               told, poor, draws - told);
+}
+
 /* Both models, dry and wet feed, with and without hose, accessories and heat leak, valve anywhere. */
 static vtx_job any_job(struct random_state *r, int i)
 {
@@ -312,6 +341,49 @@ static void advice_is_worth_what_it_says(void)
         expect_interval_holds(hits, told);
         if (getenv("VTX_SOAK"))
             printf("  temperature after the turn, readings %d: 95 %% interval holds %.2f %% of %d\n", set, 100.0 * hits / told, told);
+    }
+}
+
+/* The interval of the ratio against the true ratio: for a cold fraction by two forward passes, for the most cooling by the search of sizing.h. */
+static void intervals_of_the_ratio_hold(void)
+{
+    const vtx_input_uncertainty u = ordinary();
+    const vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    const int draws = soak_count(200);
+    for (int set = 0; set < SETS; set++) {
+        struct random_state r;
+        int fraction_hits = 0, most_hits = 0, most_told = 0;
+        random_seed(&r, 84 + (uint64_t)set);
+        for (int i = 0; i < draws; i++) {
+            vtx_job truth = drawn_job(&r, &described, &u);
+            vtx_operating_point now, wanted;
+            vtx_valve_advice advice;
+            vtx_request request;
+            vtx_sizing best;
+            const vtx_service_readings readings = noisy_readings(&r, &truth, sets[set]);
+            EXPECT_OK(vtx_job_evaluate(&truth, &now, NULL));
+            truth.setting.cold_fraction = 0.55;
+            EXPECT_OK(vtx_job_evaluate(&truth, &wanted, NULL));
+            vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_FRACTION, 0.55);
+            EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+            double ratio = wanted.valve_opening / now.valve_opening;
+            fraction_hits += advice.ratio_low <= ratio && ratio <= advice.ratio_high;
+            goal = goal_of(VTX_GOAL_MOST_CAPACITY, 0);
+            EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+            EXPECT_OK(vtx_request_init(&truth, VTX_SOUGHT_VALVE_OPENING, VTX_WISHED_CAPACITY, 1e4, &request));
+            EXPECT_STATUS(vtx_size(&truth, &request, &best), VTX_NO_SOLUTION);
+            ratio = best.attainable_value / now.valve_opening;
+            if (advice.limit != VTX_LIMIT_COOLER)
+                continue;
+            most_told++;
+            most_hits += advice.ratio_low <= ratio && ratio <= advice.ratio_high;
+        }
+        expect_interval_holds(fraction_hits, draws);
+        expect_interval_holds(most_hits, most_told);
+        EXPECT(most_told > draws / 2);
+        if (getenv("VTX_SOAK"))
+            printf("  ratio, readings %d: 95 %% interval holds %.2f %% (cold fraction), %.2f %% of %d (most cooling)\n", set,
+                   100.0 * fraction_hits / draws, 100.0 * most_hits / most_told, most_told);
     }
 }
 
@@ -606,10 +678,12 @@ static void readings_at_rest_have_settled(void)
 static const struct test_case tests[] = {
     { "a setting is found again", a_setting_is_found_again },
     { "intervals of the cold fraction hold", intervals_of_the_cold_fraction_hold },
+    { "too few readings still give true intervals", too_few_readings_still_give_true_intervals },
     { "any job gives its setting back", any_job_gives_its_setting_back },
     { "a valve turned as told meets the goal", a_valve_turned_as_told_meets_the_goal },
     { "the most cooling is where more and less cool less", the_most_cooling_is_where_more_and_less_cool_less },
     { "advice is worth what it says", advice_is_worth_what_it_says },
+    { "intervals of the ratio hold", intervals_of_the_ratio_hold },
     { "turning ends when it is good enough", turning_ends_when_it_is_good_enough },
     { "what is out of reach is named with the best", what_is_out_of_reach_is_named_with_the_best },
     { "the other branch is found when asked for", the_other_branch_is_found_when_asked_for },
