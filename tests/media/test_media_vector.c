@@ -1,4 +1,6 @@
 /* The media layer's batch forms on the vector unit. */
+#include <vtx/water.h>
+
 #include "../harness/vectors.h"
 
 #include <vtx/moist_air.h>
@@ -36,7 +38,26 @@ static void every_variant_gives_the_scalar_bits(void)
     check_vectors(calls_media, calls_media_count, tests, sizeof tests / sizeof tests[0]);
 }
 
+/* Long columns are fetched ahead. */
+static void a_long_batch_gives_the_bits_of_its_pieces(void)
+{
+    enum { ITEMS = (1 << 18) + 1001, PIECE = 1000 };
+    double *const t = malloc(ITEMS * sizeof *t), *const whole = malloc(ITEMS * sizeof *whole), *const pieces = malloc(ITEMS * sizeof *pieces);
+    struct random_state r;
+    random_seed(&r, 81);
+    for (size_t i = 0; i < ITEMS; i++)
+        t[i] = random_uniform(&r, 233.15, 473.15);
+    EXPECT_OK(vtx_water_saturation_pressure_batch(ITEMS, t, sizeof *t, whole, sizeof *whole, NULL, NULL));
+    for (size_t i = 0; i < ITEMS; i += PIECE)
+        EXPECT_OK(vtx_water_saturation_pressure_batch(ITEMS - i < PIECE ? ITEMS - i : PIECE, t + i, sizeof *t, pieces + i, sizeof *pieces, NULL, NULL));
+    EXPECT(memcmp(whole, pieces, ITEMS * sizeof *whole) == 0);
+    free(t);
+    free(whole);
+    free(pieces);
+}
+
 static const struct test_case tests[] = {
     { "every variant gives the scalar bits", every_variant_gives_the_scalar_bits },
+    { "a long batch gives the bits of its pieces", a_long_batch_gives_the_bits_of_its_pieces },
 };
 TEST_SUITE(media_vector, tests);
