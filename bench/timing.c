@@ -6,24 +6,33 @@
 
 #include "timing.h"
 
-enum { REPEATS = 201, ITEMS = 1024 };
+enum { REPEATS = 201, REPEATS_MIN = 5, ITEMS = 1024 };
 
 static volatile double unit_sink;
 
 static const double repeat_aim = 3e-4; /* s */
+static const double repeats_aim = 0.3; /* s, all repeats of a call that takes longer than one's aim */
 
-static double now(void)
+static double clock_seconds(clockid_t clock)
 {
     struct timespec t;
-    clock_gettime(CLOCK_MONOTONIC, &t);
+    clock_gettime(clock, &t);
     return (double)t.tv_sec + 1e-9 * (double)t.tv_nsec;
 }
 
+double wall_seconds(void) { return clock_seconds(CLOCK_MONOTONIC); }
+
+#ifdef CLOCK_THREAD_CPUTIME_ID
+double thread_seconds(void) { return clock_seconds(CLOCK_THREAD_CPUTIME_ID); }
+#else
+double thread_seconds(void) { return wall_seconds(); }
+#endif
+
 static double seconds(timed_loop *loop, size_t n)
 {
-    const double start = now();
+    const double start = thread_seconds();
     loop(n);
-    return now() - start;
+    return thread_seconds() - start;
 }
 
 static int by_size(const void *a, const void *b)
@@ -45,10 +54,12 @@ struct timing time_loop(timed_loop *loop)
 {
     double time[REPEATS];
     const size_t n = items_of_repeat(loop);
-    for (int i = 0; i < REPEATS; i++)
-        time[i] = 1e9 * seconds(loop, n) / (double)n;
-    qsort(time, REPEATS, sizeof time[0], by_size);
-    return (struct timing){ time[0], time[REPEATS / 2], time[REPEATS * 9 / 10] };
+    const double start = thread_seconds();
+    int repeats = 0;
+    while (repeats < REPEATS && (repeats < REPEATS_MIN || thread_seconds() - start < repeats_aim))
+        time[repeats++] = 1e9 * seconds(loop, n) / (double)n;
+    qsort(time, (size_t)repeats, sizeof time[0], by_size);
+    return (struct timing){ time[0], time[repeats / 2], time[repeats * 9 / 10] };
 }
 
 void print_timing(const char *name, const struct timing *t, double unit, FILE *json)

@@ -1,4 +1,4 @@
-/* Time of short calls: repeats below a millisecond, their spread, and the unit E, one libm exp call measured in the same run. */
+/* Time of calls: repeats below a millisecond where a call is that short, their spread, and the unit E, one libm exp call measured in the same run. */
 #ifndef VTX_BENCH_TIMING_H
 #define VTX_BENCH_TIMING_H
 
@@ -8,12 +8,16 @@
 /* Makes the call for n items, one after another. */
 typedef void timed_loop(size_t n);
 
-/* Nanoseconds an item, over the repeats. */
+/* Nanoseconds of processor time an item, over the repeats. */
 struct timing {
     double minimum;
     double median;
     double p90;
 };
+
+/* Clocks: the wall's, and processor time of this thread, in which other programs do not count. */
+double wall_seconds(void);
+double thread_seconds(void);
 
 struct timing time_loop(timed_loop *loop);
 
