@@ -8,6 +8,8 @@
 /* Step of derivatives, in a parameter's unit. */
 static const double derivative_step = 1e-3;
 static const double no_state = 1e300;
+/* Where fog or ice just begins the forward pass has a corner. A minimum there counts as one up to this slope: an eighth of what tells two fits apart. */
+static const double slope_at_corner = 0.25;
 
 vtx_status service_fit_open(struct service_fit *f, const vtx_job *job, const vtx_input_uncertainty *uncertainty, const vtx_service_readings *readings)
 {
@@ -197,7 +199,11 @@ vtx_status service_fit_run(struct service_fit *f, const int32_t *fixed, double *
     if (f->fit.rows < f->parameters)
         return VTX_NO_SOLUTION;
     memcpy(f->fit.parameter, x, sizeof f->fit.parameter);
-    const vtx_status status = fit_least_squares(&f->fit);
+    vtx_status status = fit_least_squares(&f->fit);
+    if (f->fit.stopped_by == STOPPED_BY_FAILURE && slope_left(&f->fit, f->parameters) < slope_at_corner) {
+        f->fit.tolerance = 2 * f->fit.offset;
+        status = fit_least_squares(&f->fit);
+    }
     memcpy(x, f->fit.parameter, sizeof f->fit.parameter);
     f->fit.held = NULL;
     return status;
