@@ -223,10 +223,10 @@ static vtx_status fill_budget(struct transfer *t, const struct least_squares *fi
     return status;
 }
 
-/* No step lowers the sum of squares any more, though the slopes do not vanish. The offset is relative to the residuals. */
+/* No step lowers the sum of squares any more, though the slopes do not vanish. */
 static int ended_at_kink(const struct least_squares *fit)
 {
-    return fit->stopped_by == STOPPED_BY_FAILURE && fit->offset * sqrt(TERMS * fit->sum_of_squares / (ROWS_MAX - TERMS)) < slope_at_kink;
+    return fit->stopped_by == STOPPED_BY_FAILURE && slope_left(fit, TERMS) < slope_at_kink;
 }
 
 vtx_status transfer_fit(struct transfer *t, double distance)

@@ -317,7 +317,7 @@ static void advice_is_worth_what_it_says(void)
 {
     const vtx_input_uncertainty u = ordinary();
     const vtx_job described = described_job(VTX_AIR_IDEAL, 0);
-    const int draws = soak_count(200);
+    const int draws = soak_count(100);
     for (int set = 0; set < SETS; set++) {
         struct random_state r;
         int hits = 0, told = 0;
@@ -349,7 +349,7 @@ static void intervals_of_the_ratio_hold(void)
 {
     const vtx_input_uncertainty u = ordinary();
     const vtx_job described = described_job(VTX_AIR_IDEAL, 0);
-    const int draws = soak_count(200);
+    const int draws = soak_count(100);
     for (int set = 0; set < SETS; set++) {
         struct random_state r;
         int fraction_hits = 0, most_hits = 0, most_told = 0;
