@@ -5,7 +5,7 @@
 
 static const double temperatures[11] = { 21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511 };
 static const double corrections[11] = { -0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.160 };
-static const double unknown[11];
+static const double unknown[12]; /* as many as any history has */
 
 static int thermometer_row(const struct data_row *row, double *actual)
 {
