@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status conformance_probability_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conformance_probability_item(const struct batch *b, size_t i)
 {
-    double probability;
+    double probability_room;
+    double *const probability = batch_place(b, 0, i, &probability_room, _Alignof(double));
     const vtx_status answer = vtx_conformance_probability(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &probability);
-    batch_put(b, 0, i, &probability, sizeof probability);
+        batch_get(b, 2, i), batch_get(b, 3, i), probability);
+    batch_move(b, 0, i, probability, &probability_room, sizeof probability_room);
     return answer;
 }
 
@@ -25,12 +26,13 @@ vtx_status vtx_conformance_probability_batch(size_t n, int32_t side, const doubl
         failed);
 }
 
-static vtx_status conformance_probability_between_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conformance_probability_between_item(const struct batch *b, size_t i)
 {
-    double probability;
+    double probability_room;
+    double *const probability = batch_place(b, 0, i, &probability_room, _Alignof(double));
     const vtx_status answer = vtx_conformance_probability_between(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &probability);
-    batch_put(b, 0, i, &probability, sizeof probability);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), probability);
+    batch_move(b, 0, i, probability, &probability_room, sizeof probability_room);
     return answer;
 }
 
@@ -48,11 +50,12 @@ vtx_status vtx_conformance_probability_between_batch(size_t n, const double *low
         status, failed);
 }
 
-static vtx_status guard_band_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status guard_band_item(const struct batch *b, size_t i)
 {
-    double guard_band;
-    const vtx_status answer = vtx_guard_band(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), &guard_band);
-    batch_put(b, 0, i, &guard_band, sizeof guard_band);
+    double guard_band_room;
+    double *const guard_band = batch_place(b, 0, i, &guard_band_room, _Alignof(double));
+    const vtx_status answer = vtx_guard_band(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), guard_band);
+    batch_move(b, 0, i, guard_band, &guard_band_room, sizeof guard_band_room);
     return answer;
 }
 
@@ -67,12 +70,13 @@ vtx_status vtx_guard_band_batch(size_t n, const double *consumer_risk, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, guard_band_item, status, failed);
 }
 
-static vtx_status acceptance_limit_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status acceptance_limit_item(const struct batch *b, size_t i)
 {
-    double acceptance_limit;
+    double acceptance_limit_room;
+    double *const acceptance_limit = batch_place(b, 0, i, &acceptance_limit_room, _Alignof(double));
     const vtx_status answer = vtx_acceptance_limit(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        &acceptance_limit);
-    batch_put(b, 0, i, &acceptance_limit, sizeof acceptance_limit);
+        acceptance_limit);
+    batch_move(b, 0, i, acceptance_limit, &acceptance_limit_room, sizeof acceptance_limit_room);
     return answer;
 }
 
@@ -86,12 +90,13 @@ vtx_status vtx_acceptance_limit_batch(size_t n, int32_t side, const double *limi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, acceptance_limit_item, status, failed);
 }
 
-static vtx_status decide_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status decide_item(const struct batch *b, size_t i)
 {
-    int32_t verdict;
+    int32_t verdict_room;
+    int32_t *const verdict = batch_place(b, 0, i, &verdict_room, _Alignof(int32_t));
     const vtx_status answer = vtx_decide(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &verdict);
-    batch_put(b, 0, i, &verdict, sizeof verdict);
+        verdict);
+    batch_move(b, 0, i, verdict, &verdict_room, sizeof verdict_room);
     return answer;
 }
 
@@ -106,12 +111,13 @@ vtx_status vtx_decide_batch(size_t n, int32_t side, const double *limit, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, decide_item, status, failed);
 }
 
-static vtx_status decide_between_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status decide_between_item(const struct batch *b, size_t i)
 {
-    int32_t verdict;
+    int32_t verdict_room;
+    int32_t *const verdict = batch_place(b, 0, i, &verdict_room, _Alignof(int32_t));
     const vtx_status answer = vtx_decide_between(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &verdict);
-    batch_put(b, 0, i, &verdict, sizeof verdict);
+        batch_get(b, 3, i), verdict);
+    batch_move(b, 0, i, verdict, &verdict_room, sizeof verdict_room);
     return answer;
 }
 
@@ -126,12 +132,13 @@ vtx_status vtx_decide_between_batch(size_t n, const double *lower_limit, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, decide_between_item, status, failed);
 }
 
-static vtx_status deciding_uncertainty_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status deciding_uncertainty_item(const struct batch *b, size_t i)
 {
-    double uncertainty;
+    double uncertainty_room;
+    double *const uncertainty = batch_place(b, 0, i, &uncertainty_room, _Alignof(double));
     const vtx_status answer = vtx_deciding_uncertainty(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &uncertainty);
-    batch_put(b, 0, i, &uncertainty, sizeof uncertainty);
+        uncertainty);
+    batch_move(b, 0, i, uncertainty, &uncertainty_room, sizeof uncertainty_room);
     return answer;
 }
 
@@ -146,14 +153,16 @@ vtx_status vtx_deciding_uncertainty_batch(size_t n, const double *consumer_risk,
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, deciding_uncertainty_item, status, failed);
 }
 
-static vtx_status global_risk_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status global_risk_item(const struct batch *b, size_t i)
 {
-    double consumer_risk;
-    double producer_risk;
+    double consumer_risk_room;
+    double *const consumer_risk = batch_place(b, 0, i, &consumer_risk_room, _Alignof(double));
+    double producer_risk_room;
+    double *const producer_risk = batch_place(b, 1, i, &producer_risk_room, _Alignof(double));
     const vtx_status answer = vtx_global_risk(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &consumer_risk, &producer_risk);
-    batch_put(b, 0, i, &consumer_risk, sizeof consumer_risk);
-    batch_put(b, 1, i, &producer_risk, sizeof producer_risk);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), consumer_risk, producer_risk);
+    batch_move(b, 0, i, consumer_risk, &consumer_risk_room, sizeof consumer_risk_room);
+    batch_move(b, 1, i, producer_risk, &producer_risk_room, sizeof producer_risk_room);
     return answer;
 }
 
@@ -173,15 +182,16 @@ vtx_status vtx_global_risk_batch(size_t n, int32_t side, const double *limit, pt
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, global_risk_item, status, failed);
 }
 
-static vtx_status global_risk_between_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status global_risk_between_item(const struct batch *b, size_t i)
 {
-    double consumer_risk;
-    double producer_risk;
+    double consumer_risk_room;
+    double *const consumer_risk = batch_place(b, 0, i, &consumer_risk_room, _Alignof(double));
+    double producer_risk_room;
+    double *const producer_risk = batch_place(b, 1, i, &producer_risk_room, _Alignof(double));
     const vtx_status answer = vtx_global_risk_between(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), &consumer_risk,
-        &producer_risk);
-    batch_put(b, 0, i, &consumer_risk, sizeof consumer_risk);
-    batch_put(b, 1, i, &producer_risk, sizeof producer_risk);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), consumer_risk, producer_risk);
+    batch_move(b, 0, i, consumer_risk, &consumer_risk_room, sizeof consumer_risk_room);
+    batch_move(b, 1, i, producer_risk, &producer_risk_room, sizeof producer_risk_room);
     return answer;
 }
 

@@ -14,6 +14,12 @@
 #error "libvtx needs NaN and infinity: build it without -ffast-math, -Ofast and -ffinite-math-only"
 #endif
 
+#ifdef __GNUC__
+#define ALWAYS_INLINE __attribute__((always_inline)) inline
+#else
+#define ALWAYS_INLINE inline
+#endif
+
 static const double pi = 3.14159265358979323846;
 
 #define ARRAY_LENGTH(a) (sizeof(a) / sizeof((a)[0]))

@@ -5,13 +5,7 @@
 #ifndef VTX_BASE_POLYNOMIAL_H
 #define VTX_BASE_POLYNOMIAL_H
 
-#include <string.h>
-
-#ifdef __GNUC__
-#define ALWAYS_INLINE __attribute__((always_inline)) inline
-#else
-#define ALWAYS_INLINE inline
-#endif
+#include "numeric.h"
 
 /* Of c over n terms and x4, which may be a number or a pair of them. */
 #define POLYNOMIAL_CHAIN(k) \

@@ -3,15 +3,17 @@
 
 #include "../base/batch.h"
 
-static vtx_status trend_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status trend_at_item(const struct batch *b, size_t i)
 {
-    vtx_trend trend;
-    batch_get_bytes(b, 0, i, &trend, sizeof trend);
-    double value;
-    double uncertainty;
-    const vtx_status answer = vtx_trend_at(&trend, batch_get(b, 1, i), &value, &uncertainty);
-    batch_put(b, 0, i, &value, sizeof value);
-    batch_put(b, 1, i, &uncertainty, sizeof uncertainty);
+    vtx_trend trend_room;
+    const vtx_trend *const trend = batch_record(b, 0, i, &trend_room, sizeof trend_room, _Alignof(vtx_trend));
+    double value_room;
+    double *const value = batch_place(b, 0, i, &value_room, _Alignof(double));
+    double uncertainty_room;
+    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, _Alignof(double));
+    const vtx_status answer = vtx_trend_at(trend, batch_get(b, 1, i), value, uncertainty);
+    batch_move(b, 0, i, value, &value_room, sizeof value_room);
+    batch_move(b, 1, i, uncertainty, &uncertainty_room, sizeof uncertainty_room);
     return answer;
 }
 
@@ -24,14 +26,15 @@ vtx_status vtx_trend_at_batch(size_t n, const vtx_trend *trend, ptrdiff_t trend_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, trend_at_item, status, failed);
 }
 
-static vtx_status trend_crosses_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status trend_crosses_item(const struct batch *b, size_t i)
 {
-    vtx_trend trend;
-    batch_get_bytes(b, 0, i, &trend, sizeof trend);
-    vtx_trend_crossing crossing;
-    const vtx_status answer = vtx_trend_crosses(&trend, batch_get(b, 1, i), b->selector[0], batch_get(b, 2, i),
-        batch_get(b, 3, i), &crossing);
-    batch_put(b, 0, i, &crossing, sizeof crossing);
+    vtx_trend trend_room;
+    const vtx_trend *const trend = batch_record(b, 0, i, &trend_room, sizeof trend_room, _Alignof(vtx_trend));
+    vtx_trend_crossing crossing_room;
+    vtx_trend_crossing *const crossing = batch_place(b, 0, i, &crossing_room, _Alignof(vtx_trend_crossing));
+    const vtx_status answer = vtx_trend_crosses(trend, batch_get(b, 1, i), b->selector[0], batch_get(b, 2, i),
+        batch_get(b, 3, i), crossing);
+    batch_move(b, 0, i, crossing, &crossing_room, sizeof crossing_room);
     return answer;
 }
 

@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status absolute_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status absolute_pressure_item(const struct batch *b, size_t i)
 {
-    double pressure;
-    const vtx_status answer = vtx_absolute_pressure(batch_get(b, 0, i), batch_get(b, 1, i), &pressure);
-    batch_put(b, 0, i, &pressure, sizeof pressure);
+    double pressure_room;
+    double *const pressure = batch_place(b, 0, i, &pressure_room, _Alignof(double));
+    const vtx_status answer = vtx_absolute_pressure(batch_get(b, 0, i), batch_get(b, 1, i), pressure);
+    batch_move(b, 0, i, pressure, &pressure_room, sizeof pressure_room);
     return answer;
 }
 
@@ -21,11 +22,12 @@ vtx_status vtx_absolute_pressure_batch(size_t n, const double *ambient_pressure,
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, absolute_pressure_item, status, failed);
 }
 
-static vtx_status gauge_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status gauge_pressure_item(const struct batch *b, size_t i)
 {
-    double gauge_pressure;
-    const vtx_status answer = vtx_gauge_pressure(batch_get(b, 0, i), batch_get(b, 1, i), &gauge_pressure);
-    batch_put(b, 0, i, &gauge_pressure, sizeof gauge_pressure);
+    double gauge_pressure_room;
+    double *const gauge_pressure = batch_place(b, 0, i, &gauge_pressure_room, _Alignof(double));
+    const vtx_status answer = vtx_gauge_pressure(batch_get(b, 0, i), batch_get(b, 1, i), gauge_pressure);
+    batch_move(b, 0, i, gauge_pressure, &gauge_pressure_room, sizeof gauge_pressure_room);
     return answer;
 }
 

@@ -1,6 +1,4 @@
 /* The loop behind the batch forms that use the vector unit, and the choice of the instruction set. */
-#include <fenv.h>
-
 #include "vector.h"
 
 #if VECTOR_CHOICE
@@ -171,17 +169,16 @@ static size_t run_blocks(const struct vector_call *call, size_t records, size_t 
 vtx_status vector_run(const struct vector_call *call, int has_record, size_t n, const struct batch_input *in, size_t inputs,
                       const struct batch_output *out, size_t outputs, const int32_t *selector, int32_t *status, size_t *failed)
 {
-    const struct batch batch = { in, out, selector };
-    fenv_t environment;
+    const struct batch batch = { in, out, selector, 0 };
     vtx_status checked;
     if (n < VECTOR_LANES || (has_record && in[0].stride != 0))
         return batch_run(n, in, inputs, out, outputs, selector, call->item, status, failed);
     checked = batch_check(n, in, inputs, out, outputs, failed);
     if (checked != VTX_OK)
         return checked;
-    feholdexcept(&environment);
+    const batch_environment found = batch_hold();
     const size_t bad = run_blocks(call, has_record != 0, n, &batch, inputs, outputs, status);
-    fesetenv(&environment);
+    batch_restore(&found);
     if (failed)
         *failed = bad;
     return bad ? VTX_PARTIAL : VTX_OK;

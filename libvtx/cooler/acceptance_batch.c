@@ -3,21 +3,25 @@
 
 #include "../base/batch.h"
 
-static vtx_status accept_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status accept_item(const struct batch *b, size_t i)
 {
-    vtx_job tested;
-    batch_get_bytes(b, 0, i, &tested, sizeof tested);
-    vtx_service_readings readings;
-    batch_get_bytes(b, 1, i, &readings, sizeof readings);
-    vtx_input_uncertainty uncertainty;
-    batch_get_bytes(b, 2, i, &uncertainty, sizeof uncertainty);
-    vtx_job quoted;
-    batch_get_bytes(b, 3, i, &quoted, sizeof quoted);
-    vtx_quotation quotation;
-    batch_get_bytes(b, 4, i, &quotation, sizeof quotation);
-    vtx_acceptance acceptance;
-    const vtx_status answer = vtx_accept(&tested, &readings, &uncertainty, &quoted, &quotation, &acceptance);
-    batch_put(b, 0, i, &acceptance, sizeof acceptance);
+    vtx_job tested_room;
+    const vtx_job *const tested = batch_record(b, 0, i, &tested_room, sizeof tested_room, _Alignof(vtx_job));
+    vtx_service_readings readings_room;
+    const vtx_service_readings *const readings = batch_record(b, 1, i, &readings_room, sizeof readings_room,
+        _Alignof(vtx_service_readings));
+    vtx_input_uncertainty uncertainty_room;
+    const vtx_input_uncertainty *const uncertainty = batch_record(b, 2, i, &uncertainty_room,
+        sizeof uncertainty_room, _Alignof(vtx_input_uncertainty));
+    vtx_job quoted_room;
+    const vtx_job *const quoted = batch_record(b, 3, i, &quoted_room, sizeof quoted_room, _Alignof(vtx_job));
+    vtx_quotation quotation_room;
+    const vtx_quotation *const quotation = batch_record(b, 4, i, &quotation_room, sizeof quotation_room,
+        _Alignof(vtx_quotation));
+    vtx_acceptance acceptance_room;
+    vtx_acceptance *const acceptance = batch_place(b, 0, i, &acceptance_room, _Alignof(vtx_acceptance));
+    const vtx_status answer = vtx_accept(tested, readings, uncertainty, quoted, quotation, acceptance);
+    batch_move(b, 0, i, acceptance, &acceptance_room, sizeof acceptance_room);
     return answer;
 }
 

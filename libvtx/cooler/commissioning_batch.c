@@ -3,19 +3,22 @@
 
 #include "../base/batch.h"
 
-static vtx_status plan_readings_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status plan_readings_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_input_uncertainty uncertainty;
-    batch_get_bytes(b, 1, i, &uncertainty, sizeof uncertainty);
-    vtx_service_readings readings;
-    batch_get_bytes(b, 2, i, &readings, sizeof readings);
-    vtx_valve_goal goal;
-    batch_get_bytes(b, 3, i, &goal, sizeof goal);
-    vtx_reading_plan plan;
-    const vtx_status answer = vtx_plan_readings(&job, &uncertainty, &readings, &goal, &plan);
-    batch_put(b, 0, i, &plan, sizeof plan);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_input_uncertainty uncertainty_room;
+    const vtx_input_uncertainty *const uncertainty = batch_record(b, 1, i, &uncertainty_room,
+        sizeof uncertainty_room, _Alignof(vtx_input_uncertainty));
+    vtx_service_readings readings_room;
+    const vtx_service_readings *const readings = batch_record(b, 2, i, &readings_room, sizeof readings_room,
+        _Alignof(vtx_service_readings));
+    vtx_valve_goal goal_room;
+    const vtx_valve_goal *const goal = batch_record(b, 3, i, &goal_room, sizeof goal_room, _Alignof(vtx_valve_goal));
+    vtx_reading_plan plan_room;
+    vtx_reading_plan *const plan = batch_place(b, 0, i, &plan_room, _Alignof(vtx_reading_plan));
+    const vtx_status answer = vtx_plan_readings(job, uncertainty, readings, goal, plan);
+    batch_move(b, 0, i, plan, &plan_room, sizeof plan_room);
     return answer;
 }
 
@@ -30,17 +33,20 @@ vtx_status vtx_plan_readings_batch(size_t n, const vtx_job *job, ptrdiff_t job_s
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, plan_readings_item, status, failed);
 }
 
-static vtx_status find_setting_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status find_setting_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_input_uncertainty uncertainty;
-    batch_get_bytes(b, 1, i, &uncertainty, sizeof uncertainty);
-    vtx_service_readings readings;
-    batch_get_bytes(b, 2, i, &readings, sizeof readings);
-    vtx_setting_found found;
-    const vtx_status answer = vtx_find_setting(&job, &uncertainty, &readings, &found);
-    batch_put(b, 0, i, &found, sizeof found);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_input_uncertainty uncertainty_room;
+    const vtx_input_uncertainty *const uncertainty = batch_record(b, 1, i, &uncertainty_room,
+        sizeof uncertainty_room, _Alignof(vtx_input_uncertainty));
+    vtx_service_readings readings_room;
+    const vtx_service_readings *const readings = batch_record(b, 2, i, &readings_room, sizeof readings_room,
+        _Alignof(vtx_service_readings));
+    vtx_setting_found found_room;
+    vtx_setting_found *const found = batch_place(b, 0, i, &found_room, _Alignof(vtx_setting_found));
+    const vtx_status answer = vtx_find_setting(job, uncertainty, readings, found);
+    batch_move(b, 0, i, found, &found_room, sizeof found_room);
     return answer;
 }
 
@@ -54,19 +60,22 @@ vtx_status vtx_find_setting_batch(size_t n, const vtx_job *job, ptrdiff_t job_st
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, find_setting_item, status, failed);
 }
 
-static vtx_status advise_valve_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status advise_valve_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_input_uncertainty uncertainty;
-    batch_get_bytes(b, 1, i, &uncertainty, sizeof uncertainty);
-    vtx_service_readings readings;
-    batch_get_bytes(b, 2, i, &readings, sizeof readings);
-    vtx_valve_goal goal;
-    batch_get_bytes(b, 3, i, &goal, sizeof goal);
-    vtx_valve_advice advice;
-    const vtx_status answer = vtx_advise_valve(&job, &uncertainty, &readings, &goal, &advice);
-    batch_put(b, 0, i, &advice, sizeof advice);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_input_uncertainty uncertainty_room;
+    const vtx_input_uncertainty *const uncertainty = batch_record(b, 1, i, &uncertainty_room,
+        sizeof uncertainty_room, _Alignof(vtx_input_uncertainty));
+    vtx_service_readings readings_room;
+    const vtx_service_readings *const readings = batch_record(b, 2, i, &readings_room, sizeof readings_room,
+        _Alignof(vtx_service_readings));
+    vtx_valve_goal goal_room;
+    const vtx_valve_goal *const goal = batch_record(b, 3, i, &goal_room, sizeof goal_room, _Alignof(vtx_valve_goal));
+    vtx_valve_advice advice_room;
+    vtx_valve_advice *const advice = batch_place(b, 0, i, &advice_room, _Alignof(vtx_valve_advice));
+    const vtx_status answer = vtx_advise_valve(job, uncertainty, readings, goal, advice);
+    batch_move(b, 0, i, advice, &advice_room, sizeof advice_room);
     return answer;
 }
 
@@ -81,12 +90,13 @@ vtx_status vtx_advise_valve_batch(size_t n, const vtx_job *job, ptrdiff_t job_st
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, advise_valve_item, status, failed);
 }
 
-static vtx_status body_time_constant_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status body_time_constant_item(const struct batch *b, size_t i)
 {
-    double time_constant;
+    double time_constant_room;
+    double *const time_constant = batch_place(b, 0, i, &time_constant_room, _Alignof(double));
     const vtx_status answer = vtx_body_time_constant(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &time_constant);
-    batch_put(b, 0, i, &time_constant, sizeof time_constant);
+        batch_get(b, 3, i), batch_get(b, 4, i), time_constant);
+    batch_move(b, 0, i, time_constant, &time_constant_room, sizeof time_constant_room);
     return answer;
 }
 
@@ -103,12 +113,13 @@ vtx_status vtx_body_time_constant_batch(size_t n, const double *metal_mass, ptrd
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, body_time_constant_item, status, failed);
 }
 
-static vtx_status turn_settling_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status turn_settling_time_item(const struct batch *b, size_t i)
 {
-    double settling_time;
+    double settling_time_room;
+    double *const settling_time = batch_place(b, 0, i, &settling_time_room, _Alignof(double));
     const vtx_status answer = vtx_turn_settling_time(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &settling_time);
-    batch_put(b, 0, i, &settling_time, sizeof settling_time);
+        batch_get(b, 3, i), settling_time);
+    batch_move(b, 0, i, settling_time, &settling_time_room, sizeof settling_time_room);
     return answer;
 }
 

@@ -3,15 +3,16 @@
 
 #include "../base/batch.h"
 
-static vtx_status compare_plain_air_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status compare_plain_air_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_liquid liquid;
-    batch_get_bytes(b, 1, i, &liquid, sizeof liquid);
-    vtx_comparison comparison;
-    const vtx_status answer = vtx_compare_plain_air(&job, &liquid, &comparison);
-    batch_put(b, 0, i, &comparison, sizeof comparison);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_liquid liquid_room;
+    const vtx_liquid *const liquid = batch_record(b, 1, i, &liquid_room, sizeof liquid_room, _Alignof(vtx_liquid));
+    vtx_comparison comparison_room;
+    vtx_comparison *const comparison = batch_place(b, 0, i, &comparison_room, _Alignof(vtx_comparison));
+    const vtx_status answer = vtx_compare_plain_air(job, liquid, comparison);
+    batch_move(b, 0, i, comparison, &comparison_room, sizeof comparison_room);
     return answer;
 }
 

@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status site_at_altitude_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status site_at_altitude_item(const struct batch *b, size_t i)
 {
-    vtx_site site;
-    const vtx_status answer = vtx_site_at_altitude(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), &site);
-    batch_put(b, 0, i, &site, sizeof site);
+    vtx_site site_room;
+    vtx_site *const site = batch_place(b, 0, i, &site_room, _Alignof(vtx_site));
+    const vtx_status answer = vtx_site_at_altitude(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), site);
+    batch_move(b, 0, i, site, &site_room, sizeof site_room);
     return answer;
 }
 
@@ -21,13 +22,14 @@ vtx_status vtx_site_at_altitude_batch(size_t n, const double *altitude, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, site_at_altitude_item, status, failed);
 }
 
-static vtx_status supply_humidity_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status supply_humidity_ratio_item(const struct batch *b, size_t i)
 {
-    vtx_supply supply;
-    batch_get_bytes(b, 0, i, &supply, sizeof supply);
-    double humidity_ratio;
-    const vtx_status answer = vtx_supply_humidity_ratio(&supply, b->selector[0], &humidity_ratio);
-    batch_put(b, 0, i, &humidity_ratio, sizeof humidity_ratio);
+    vtx_supply supply_room;
+    const vtx_supply *const supply = batch_record(b, 0, i, &supply_room, sizeof supply_room, _Alignof(vtx_supply));
+    double humidity_ratio_room;
+    double *const humidity_ratio = batch_place(b, 0, i, &humidity_ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_supply_humidity_ratio(supply, b->selector[0], humidity_ratio);
+    batch_move(b, 0, i, humidity_ratio, &humidity_ratio_room, sizeof humidity_ratio_room);
     return answer;
 }
 
@@ -41,13 +43,14 @@ vtx_status vtx_supply_humidity_ratio_batch(size_t n, const vtx_supply *supply, p
         failed);
 }
 
-static vtx_status cooler_rated_mass_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cooler_rated_mass_flow_item(const struct batch *b, size_t i)
 {
-    vtx_cooler cooler;
-    batch_get_bytes(b, 0, i, &cooler, sizeof cooler);
-    double mass_flow;
-    const vtx_status answer = vtx_cooler_rated_mass_flow(&cooler, &mass_flow);
-    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
+    vtx_cooler cooler_room;
+    const vtx_cooler *const cooler = batch_record(b, 0, i, &cooler_room, sizeof cooler_room, _Alignof(vtx_cooler));
+    double mass_flow_room;
+    double *const mass_flow = batch_place(b, 0, i, &mass_flow_room, _Alignof(double));
+    const vtx_status answer = vtx_cooler_rated_mass_flow(cooler, mass_flow);
+    batch_move(b, 0, i, mass_flow, &mass_flow_room, sizeof mass_flow_room);
     return answer;
 }
 
@@ -60,13 +63,14 @@ vtx_status vtx_cooler_rated_mass_flow_batch(size_t n, const vtx_cooler *cooler, 
         failed);
 }
 
-static vtx_status cooler_inlet_area_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cooler_inlet_area_item(const struct batch *b, size_t i)
 {
-    vtx_cooler cooler;
-    batch_get_bytes(b, 0, i, &cooler, sizeof cooler);
-    double area;
-    const vtx_status answer = vtx_cooler_inlet_area(&cooler, &area);
-    batch_put(b, 0, i, &area, sizeof area);
+    vtx_cooler cooler_room;
+    const vtx_cooler *const cooler = batch_record(b, 0, i, &cooler_room, sizeof cooler_room, _Alignof(vtx_cooler));
+    double area_room;
+    double *const area = batch_place(b, 0, i, &area_room, _Alignof(double));
+    const vtx_status answer = vtx_cooler_inlet_area(cooler, area);
+    batch_move(b, 0, i, area, &area_room, sizeof area_room);
     return answer;
 }
 
@@ -78,19 +82,21 @@ vtx_status vtx_cooler_inlet_area_batch(size_t n, const vtx_cooler *cooler, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cooler_inlet_area_item, status, failed);
 }
 
-static vtx_status operating_point_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status operating_point_at_item(const struct batch *b, size_t i)
 {
-    vtx_cooler cooler;
-    batch_get_bytes(b, 0, i, &cooler, sizeof cooler);
-    vtx_supply supply;
-    batch_get_bytes(b, 1, i, &supply, sizeof supply);
-    vtx_site site;
-    batch_get_bytes(b, 2, i, &site, sizeof site);
-    vtx_cooler_setting setting;
-    batch_get_bytes(b, 3, i, &setting, sizeof setting);
-    vtx_operating_point point;
-    const vtx_status answer = vtx_operating_point_at(&cooler, &supply, &site, &setting, batch_get(b, 4, i), &point);
-    batch_put(b, 0, i, &point, sizeof point);
+    vtx_cooler cooler_room;
+    const vtx_cooler *const cooler = batch_record(b, 0, i, &cooler_room, sizeof cooler_room, _Alignof(vtx_cooler));
+    vtx_supply supply_room;
+    const vtx_supply *const supply = batch_record(b, 1, i, &supply_room, sizeof supply_room, _Alignof(vtx_supply));
+    vtx_site site_room;
+    const vtx_site *const site = batch_record(b, 2, i, &site_room, sizeof site_room, _Alignof(vtx_site));
+    vtx_cooler_setting setting_room;
+    const vtx_cooler_setting *const setting = batch_record(b, 3, i, &setting_room, sizeof setting_room,
+        _Alignof(vtx_cooler_setting));
+    vtx_operating_point point_room;
+    vtx_operating_point *const point = batch_place(b, 0, i, &point_room, _Alignof(vtx_operating_point));
+    const vtx_status answer = vtx_operating_point_at(cooler, supply, site, setting, batch_get(b, 4, i), point);
+    batch_move(b, 0, i, point, &point_room, sizeof point_room);
     return answer;
 }
 

@@ -3,13 +3,14 @@
 
 #include "../base/batch.h"
 
-static vtx_status predict_readings_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status predict_readings_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_service_readings readings;
-    const vtx_status answer = vtx_predict_readings(&job, b->selector[0], batch_get(b, 1, i), &readings);
-    batch_put(b, 0, i, &readings, sizeof readings);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_service_readings readings_room;
+    vtx_service_readings *const readings = batch_place(b, 0, i, &readings_room, _Alignof(vtx_service_readings));
+    const vtx_status answer = vtx_predict_readings(job, b->selector[0], batch_get(b, 1, i), readings);
+    batch_move(b, 0, i, readings, &readings_room, sizeof readings_room);
     return answer;
 }
 
@@ -23,15 +24,17 @@ vtx_status vtx_predict_readings_batch(size_t n, const vtx_job *job, ptrdiff_t jo
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, predict_readings_item, status, failed);
 }
 
-static vtx_status diagnose_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status diagnose_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_service_readings readings;
-    batch_get_bytes(b, 1, i, &readings, sizeof readings);
-    vtx_diagnosis diagnosis;
-    const vtx_status answer = vtx_diagnose(&job, &readings, &diagnosis);
-    batch_put(b, 0, i, &diagnosis, sizeof diagnosis);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_service_readings readings_room;
+    const vtx_service_readings *const readings = batch_record(b, 1, i, &readings_room, sizeof readings_room,
+        _Alignof(vtx_service_readings));
+    vtx_diagnosis diagnosis_room;
+    vtx_diagnosis *const diagnosis = batch_place(b, 0, i, &diagnosis_room, _Alignof(vtx_diagnosis));
+    const vtx_status answer = vtx_diagnose(job, readings, diagnosis);
+    batch_move(b, 0, i, diagnosis, &diagnosis_room, sizeof diagnosis_room);
     return answer;
 }
 

@@ -3,15 +3,17 @@
 
 #include "../base/batch.h"
 
-static vtx_status job_evaluate_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status job_evaluate_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_operating_point point;
-    vtx_work work;
-    const vtx_status answer = vtx_job_evaluate(&job, &point, &work);
-    batch_put(b, 0, i, &point, sizeof point);
-    batch_put(b, 1, i, &work, sizeof work);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_operating_point point_room;
+    vtx_operating_point *const point = batch_place(b, 0, i, &point_room, _Alignof(vtx_operating_point));
+    vtx_work work_room;
+    vtx_work *const work = batch_place(b, 1, i, &work_room, _Alignof(vtx_work));
+    const vtx_status answer = vtx_job_evaluate(job, point, work);
+    batch_move(b, 0, i, point, &point_room, sizeof point_room);
+    batch_move(b, 1, i, work, &work_room, sizeof work_room);
     return answer;
 }
 

@@ -3,15 +3,17 @@
 
 #include "../base/batch.h"
 
-static vtx_status size_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status size_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_request request;
-    batch_get_bytes(b, 1, i, &request, sizeof request);
-    vtx_sizing sizing;
-    const vtx_status answer = vtx_size(&job, &request, &sizing);
-    batch_put(b, 0, i, &sizing, sizeof sizing);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_request request_room;
+    const vtx_request *const request = batch_record(b, 1, i, &request_room, sizeof request_room,
+        _Alignof(vtx_request));
+    vtx_sizing sizing_room;
+    vtx_sizing *const sizing = batch_place(b, 0, i, &sizing_room, _Alignof(vtx_sizing));
+    const vtx_status answer = vtx_size(job, request, sizing);
+    batch_move(b, 0, i, sizing, &sizing_room, sizeof sizing_room);
     return answer;
 }
 
@@ -23,17 +25,18 @@ vtx_status vtx_size_batch(size_t n, const vtx_job *job, ptrdiff_t job_stride, co
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, size_item, status, failed);
 }
 
-static vtx_status size_for_both_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status size_for_both_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_request first;
-    batch_get_bytes(b, 1, i, &first, sizeof first);
-    vtx_request second;
-    batch_get_bytes(b, 2, i, &second, sizeof second);
-    vtx_sizing sizing;
-    const vtx_status answer = vtx_size_for_both(&job, &first, &second, &sizing);
-    batch_put(b, 0, i, &sizing, sizeof sizing);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_request first_room;
+    const vtx_request *const first = batch_record(b, 1, i, &first_room, sizeof first_room, _Alignof(vtx_request));
+    vtx_request second_room;
+    const vtx_request *const second = batch_record(b, 2, i, &second_room, sizeof second_room, _Alignof(vtx_request));
+    vtx_sizing sizing_room;
+    vtx_sizing *const sizing = batch_place(b, 0, i, &sizing_room, _Alignof(vtx_sizing));
+    const vtx_status answer = vtx_size_for_both(job, first, second, sizing);
+    batch_move(b, 0, i, sizing, &sizing_room, sizeof sizing_room);
     return answer;
 }
 
@@ -46,19 +49,21 @@ vtx_status vtx_size_for_both_batch(size_t n, const vtx_job *job, ptrdiff_t job_s
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, size_for_both_item, status, failed);
 }
 
-static vtx_status size_pair_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status size_pair_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_request outer;
-    batch_get_bytes(b, 1, i, &outer, sizeof outer);
-    vtx_request inner;
-    batch_get_bytes(b, 2, i, &inner, sizeof inner);
-    vtx_sizing outer_sizing;
-    vtx_sizing inner_sizing;
-    const vtx_status answer = vtx_size_pair(&job, &outer, &inner, &outer_sizing, &inner_sizing);
-    batch_put(b, 0, i, &outer_sizing, sizeof outer_sizing);
-    batch_put(b, 1, i, &inner_sizing, sizeof inner_sizing);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_request outer_room;
+    const vtx_request *const outer = batch_record(b, 1, i, &outer_room, sizeof outer_room, _Alignof(vtx_request));
+    vtx_request inner_room;
+    const vtx_request *const inner = batch_record(b, 2, i, &inner_room, sizeof inner_room, _Alignof(vtx_request));
+    vtx_sizing outer_sizing_room;
+    vtx_sizing *const outer_sizing = batch_place(b, 0, i, &outer_sizing_room, _Alignof(vtx_sizing));
+    vtx_sizing inner_sizing_room;
+    vtx_sizing *const inner_sizing = batch_place(b, 1, i, &inner_sizing_room, _Alignof(vtx_sizing));
+    const vtx_status answer = vtx_size_pair(job, outer, inner, outer_sizing, inner_sizing);
+    batch_move(b, 0, i, outer_sizing, &outer_sizing_room, sizeof outer_sizing_room);
+    batch_move(b, 1, i, inner_sizing, &inner_sizing_room, sizeof inner_sizing_room);
     return answer;
 }
 
@@ -73,13 +78,14 @@ vtx_status vtx_size_pair_batch(size_t n, const vtx_job *job, ptrdiff_t job_strid
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, size_pair_item, status, failed);
 }
 
-static vtx_status job_cold_fraction_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status job_cold_fraction_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_sizing sizing;
-    const vtx_status answer = vtx_job_cold_fraction(&job, batch_get(b, 1, i), b->selector[0], &sizing);
-    batch_put(b, 0, i, &sizing, sizeof sizing);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_sizing sizing_room;
+    vtx_sizing *const sizing = batch_place(b, 0, i, &sizing_room, _Alignof(vtx_sizing));
+    const vtx_status answer = vtx_job_cold_fraction(job, batch_get(b, 1, i), b->selector[0], sizing);
+    batch_move(b, 0, i, sizing, &sizing_room, sizeof sizing_room);
     return answer;
 }
 
@@ -94,13 +100,14 @@ vtx_status vtx_job_cold_fraction_batch(size_t n, const vtx_job *job, ptrdiff_t j
         failed);
 }
 
-static vtx_status job_supply_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status job_supply_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_sizing sizing;
-    const vtx_status answer = vtx_job_supply_pressure(&job, batch_get(b, 1, i), batch_get(b, 2, i), &sizing);
-    batch_put(b, 0, i, &sizing, sizeof sizing);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_sizing sizing_room;
+    vtx_sizing *const sizing = batch_place(b, 0, i, &sizing_room, _Alignof(vtx_sizing));
+    const vtx_status answer = vtx_job_supply_pressure(job, batch_get(b, 1, i), batch_get(b, 2, i), sizing);
+    batch_move(b, 0, i, sizing, &sizing_room, sizeof sizing_room);
     return answer;
 }
 

@@ -3,17 +3,20 @@
 
 #include "../base/batch.h"
 
-static vtx_status find_wear_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status find_wear_item(const struct batch *b, size_t i)
 {
-    vtx_job job;
-    batch_get_bytes(b, 0, i, &job, sizeof job);
-    vtx_input_uncertainty uncertainty;
-    batch_get_bytes(b, 1, i, &uncertainty, sizeof uncertainty);
-    vtx_service_readings readings;
-    batch_get_bytes(b, 2, i, &readings, sizeof readings);
-    vtx_wear wear;
-    const vtx_status answer = vtx_find_wear(&job, &uncertainty, &readings, &wear);
-    batch_put(b, 0, i, &wear, sizeof wear);
+    vtx_job job_room;
+    const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_input_uncertainty uncertainty_room;
+    const vtx_input_uncertainty *const uncertainty = batch_record(b, 1, i, &uncertainty_room,
+        sizeof uncertainty_room, _Alignof(vtx_input_uncertainty));
+    vtx_service_readings readings_room;
+    const vtx_service_readings *const readings = batch_record(b, 2, i, &readings_room, sizeof readings_room,
+        _Alignof(vtx_service_readings));
+    vtx_wear wear_room;
+    vtx_wear *const wear = batch_place(b, 0, i, &wear_room, _Alignof(vtx_wear));
+    const vtx_status answer = vtx_find_wear(job, uncertainty, readings, wear);
+    batch_move(b, 0, i, wear, &wear_room, sizeof wear_room);
     return answer;
 }
 

@@ -3,16 +3,19 @@
 
 #include "../base/batch.h"
 
-static vtx_status air_use_cost_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_use_cost_item(const struct batch *b, size_t i)
 {
-    double energy;
-    double cost;
-    double carbon;
+    double energy_room;
+    double *const energy = batch_place(b, 0, i, &energy_room, _Alignof(double));
+    double cost_room;
+    double *const cost = batch_place(b, 1, i, &cost_room, _Alignof(double));
+    double carbon_room;
+    double *const carbon = batch_place(b, 2, i, &carbon_room, _Alignof(double));
     const vtx_status answer = vtx_air_use_cost(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &energy, &cost, &carbon);
-    batch_put(b, 0, i, &energy, sizeof energy);
-    batch_put(b, 1, i, &cost, sizeof cost);
-    batch_put(b, 2, i, &carbon, sizeof carbon);
+        batch_get(b, 3, i), batch_get(b, 4, i), energy, cost, carbon);
+    batch_move(b, 0, i, energy, &energy_room, sizeof energy_room);
+    batch_move(b, 1, i, cost, &cost_room, sizeof cost_room);
+    batch_move(b, 2, i, carbon, &carbon_room, sizeof carbon_room);
     return answer;
 }
 
@@ -30,14 +33,16 @@ vtx_status vtx_air_use_cost_batch(size_t n, const double *specific_power, ptrdif
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_use_cost_item, status, failed);
 }
 
-static vtx_status compressor_year_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status compressor_year_item(const struct batch *b, size_t i)
 {
-    vtx_compressor compressor;
-    batch_get_bytes(b, 0, i, &compressor, sizeof compressor);
-    vtx_air_year year;
-    const vtx_status answer = vtx_compressor_year(&compressor, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &year);
-    batch_put(b, 0, i, &year, sizeof year);
+    vtx_compressor compressor_room;
+    const vtx_compressor *const compressor = batch_record(b, 0, i, &compressor_room, sizeof compressor_room,
+        _Alignof(vtx_compressor));
+    vtx_air_year year_room;
+    vtx_air_year *const year = batch_place(b, 0, i, &year_room, _Alignof(vtx_air_year));
+    const vtx_status answer = vtx_compressor_year(compressor, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), year);
+    batch_move(b, 0, i, year, &year_room, sizeof year_room);
     return answer;
 }
 

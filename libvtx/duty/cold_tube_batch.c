@@ -3,15 +3,17 @@
 
 #include "../base/batch.h"
 
-static vtx_status tube_in_room_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status tube_in_room_item(const struct batch *b, size_t i)
 {
-    vtx_room room;
-    batch_get_bytes(b, 0, i, &room, sizeof room);
-    vtx_covered_tube tube;
-    batch_get_bytes(b, 1, i, &tube, sizeof tube);
-    vtx_tube_surface surface;
-    const vtx_status answer = vtx_tube_in_room(&room, &tube, batch_get(b, 2, i), &surface);
-    batch_put(b, 0, i, &surface, sizeof surface);
+    vtx_room room_room;
+    const vtx_room *const room = batch_record(b, 0, i, &room_room, sizeof room_room, _Alignof(vtx_room));
+    vtx_covered_tube tube_room;
+    const vtx_covered_tube *const tube = batch_record(b, 1, i, &tube_room, sizeof tube_room,
+        _Alignof(vtx_covered_tube));
+    vtx_tube_surface surface_room;
+    vtx_tube_surface *const surface = batch_place(b, 0, i, &surface_room, _Alignof(vtx_tube_surface));
+    const vtx_status answer = vtx_tube_in_room(room, tube, batch_get(b, 2, i), surface);
+    batch_move(b, 0, i, surface, &surface_room, sizeof surface_room);
     return answer;
 }
 
@@ -26,15 +28,17 @@ vtx_status vtx_tube_in_room_batch(size_t n, const vtx_room *room, ptrdiff_t room
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, tube_in_room_item, status, failed);
 }
 
-static vtx_status cover_to_stay_dry_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cover_to_stay_dry_item(const struct batch *b, size_t i)
 {
-    vtx_room room;
-    batch_get_bytes(b, 0, i, &room, sizeof room);
-    vtx_covered_tube tube;
-    batch_get_bytes(b, 1, i, &tube, sizeof tube);
-    vtx_dry_cover cover;
-    const vtx_status answer = vtx_cover_to_stay_dry(&room, &tube, batch_get(b, 2, i), batch_get(b, 3, i), &cover);
-    batch_put(b, 0, i, &cover, sizeof cover);
+    vtx_room room_room;
+    const vtx_room *const room = batch_record(b, 0, i, &room_room, sizeof room_room, _Alignof(vtx_room));
+    vtx_covered_tube tube_room;
+    const vtx_covered_tube *const tube = batch_record(b, 1, i, &tube_room, sizeof tube_room,
+        _Alignof(vtx_covered_tube));
+    vtx_dry_cover cover_room;
+    vtx_dry_cover *const cover = batch_place(b, 0, i, &cover_room, _Alignof(vtx_dry_cover));
+    const vtx_status answer = vtx_cover_to_stay_dry(room, tube, batch_get(b, 2, i), batch_get(b, 3, i), cover);
+    batch_move(b, 0, i, cover, &cover_room, sizeof cover_room);
     return answer;
 }
 

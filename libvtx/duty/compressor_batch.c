@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status isothermal_compression_power_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isothermal_compression_power_item(const struct batch *b, size_t i)
 {
-    double power;
+    double power_room;
+    double *const power = batch_place(b, 0, i, &power_room, _Alignof(double));
     const vtx_status answer = vtx_isothermal_compression_power(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &power);
-    batch_put(b, 0, i, &power, sizeof power);
+        batch_get(b, 2, i), power);
+    batch_move(b, 0, i, power, &power_room, sizeof power_room);
     return answer;
 }
 
@@ -24,12 +25,13 @@ vtx_status vtx_isothermal_compression_power_batch(size_t n, const double *intake
         status, failed);
 }
 
-static vtx_status isentropic_compression_power_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isentropic_compression_power_item(const struct batch *b, size_t i)
 {
-    double power;
+    double power_room;
+    double *const power = batch_place(b, 0, i, &power_room, _Alignof(double));
     const vtx_status answer = vtx_isentropic_compression_power(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &power);
-    batch_put(b, 0, i, &power, sizeof power);
+        batch_get(b, 2, i), batch_get(b, 3, i), power);
+    batch_move(b, 0, i, power, &power_room, sizeof power_room);
     return answer;
 }
 
@@ -45,12 +47,13 @@ vtx_status vtx_isentropic_compression_power_batch(size_t n, const double *gamma,
         status, failed);
 }
 
-static vtx_status staged_compression_power_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status staged_compression_power_item(const struct batch *b, size_t i)
 {
-    double power;
+    double power_room;
+    double *const power = batch_place(b, 0, i, &power_room, _Alignof(double));
     const vtx_status answer = vtx_staged_compression_power(batch_get(b, 0, i), b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &power);
-    batch_put(b, 0, i, &power, sizeof power);
+        batch_get(b, 2, i), batch_get(b, 3, i), power);
+    batch_move(b, 0, i, power, &power_room, sizeof power_room);
     return answer;
 }
 
@@ -67,11 +70,12 @@ vtx_status vtx_staged_compression_power_batch(size_t n, const double *gamma, ptr
         status, failed);
 }
 
-static vtx_status specific_power_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status specific_power_item(const struct batch *b, size_t i)
 {
-    double specific_power;
-    const vtx_status answer = vtx_specific_power(batch_get(b, 0, i), batch_get(b, 1, i), &specific_power);
-    batch_put(b, 0, i, &specific_power, sizeof specific_power);
+    double specific_power_room;
+    double *const specific_power = batch_place(b, 0, i, &specific_power_room, _Alignof(double));
+    const vtx_status answer = vtx_specific_power(batch_get(b, 0, i), batch_get(b, 1, i), specific_power);
+    batch_move(b, 0, i, specific_power, &specific_power_room, sizeof specific_power_room);
     return answer;
 }
 
@@ -84,12 +88,13 @@ vtx_status vtx_specific_power_batch(size_t n, const double *power, ptrdiff_t pow
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, specific_power_item, status, failed);
 }
 
-static vtx_status package_efficiency_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status package_efficiency_item(const struct batch *b, size_t i)
 {
-    double efficiency;
+    double efficiency_room;
+    double *const efficiency = batch_place(b, 0, i, &efficiency_room, _Alignof(double));
     const vtx_status answer = vtx_package_efficiency(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &efficiency);
-    batch_put(b, 0, i, &efficiency, sizeof efficiency);
+        batch_get(b, 3, i), batch_get(b, 4, i), efficiency);
+    batch_move(b, 0, i, efficiency, &efficiency_room, sizeof efficiency_room);
     return answer;
 }
 
@@ -104,12 +109,13 @@ vtx_status vtx_package_efficiency_batch(size_t n, const double *gamma, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, package_efficiency_item, status, failed);
 }
 
-static vtx_status package_power_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status package_power_item(const struct batch *b, size_t i)
 {
-    double power;
+    double power_room;
+    double *const power = batch_place(b, 0, i, &power_room, _Alignof(double));
     const vtx_status answer = vtx_package_power(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &power);
-    batch_put(b, 0, i, &power, sizeof power);
+        batch_get(b, 3, i), batch_get(b, 4, i), power);
+    batch_move(b, 0, i, power, &power_room, sizeof power_room);
     return answer;
 }
 
@@ -126,12 +132,13 @@ vtx_status vtx_package_power_batch(size_t n, const double *gamma, ptrdiff_t gamm
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, package_power_item, status, failed);
 }
 
-static vtx_status power_per_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status power_per_pressure_item(const struct batch *b, size_t i)
 {
-    double slope;
+    double slope_room;
+    double *const slope = batch_place(b, 0, i, &slope_room, _Alignof(double));
     const vtx_status answer = vtx_power_per_pressure(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &slope);
-    batch_put(b, 0, i, &slope, sizeof slope);
+        batch_get(b, 3, i), batch_get(b, 4, i), slope);
+    batch_move(b, 0, i, slope, &slope_room, sizeof slope_room);
     return answer;
 }
 
@@ -148,13 +155,15 @@ vtx_status vtx_power_per_pressure_batch(size_t n, const double *gamma, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, power_per_pressure_item, status, failed);
 }
 
-static vtx_status compressor_at_demand_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status compressor_at_demand_item(const struct batch *b, size_t i)
 {
-    vtx_compressor compressor;
-    batch_get_bytes(b, 0, i, &compressor, sizeof compressor);
-    vtx_compressor_duty duty;
-    const vtx_status answer = vtx_compressor_at_demand(&compressor, batch_get(b, 1, i), &duty);
-    batch_put(b, 0, i, &duty, sizeof duty);
+    vtx_compressor compressor_room;
+    const vtx_compressor *const compressor = batch_record(b, 0, i, &compressor_room, sizeof compressor_room,
+        _Alignof(vtx_compressor));
+    vtx_compressor_duty duty_room;
+    vtx_compressor_duty *const duty = batch_place(b, 0, i, &duty_room, _Alignof(vtx_compressor_duty));
+    const vtx_status answer = vtx_compressor_at_demand(compressor, batch_get(b, 1, i), duty);
+    batch_move(b, 0, i, duty, &duty_room, sizeof duty_room);
     return answer;
 }
 

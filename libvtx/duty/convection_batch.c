@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status rayleigh_number_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status rayleigh_number_item(const struct batch *b, size_t i)
 {
-    double rayleigh;
+    double rayleigh_room;
+    double *const rayleigh = batch_place(b, 0, i, &rayleigh_room, _Alignof(double));
     const vtx_status answer = vtx_rayleigh_number(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &rayleigh);
-    batch_put(b, 0, i, &rayleigh, sizeof rayleigh);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), rayleigh);
+    batch_move(b, 0, i, rayleigh, &rayleigh_room, sizeof rayleigh_room);
     return answer;
 }
 
@@ -25,11 +26,12 @@ vtx_status vtx_rayleigh_number_batch(size_t n, const double *gravity, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, rayleigh_number_item, status, failed);
 }
 
-static vtx_status nusselt_horizontal_cylinder_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_horizontal_cylinder_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    const vtx_status answer = vtx_nusselt_horizontal_cylinder(batch_get(b, 0, i), batch_get(b, 1, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_horizontal_cylinder(batch_get(b, 0, i), batch_get(b, 1, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -43,11 +45,12 @@ vtx_status vtx_nusselt_horizontal_cylinder_batch(size_t n, const double *rayleig
         failed);
 }
 
-static vtx_status nusselt_vertical_plate_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_vertical_plate_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    const vtx_status answer = vtx_nusselt_vertical_plate(batch_get(b, 0, i), batch_get(b, 1, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_vertical_plate(batch_get(b, 0, i), batch_get(b, 1, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -61,11 +64,12 @@ vtx_status vtx_nusselt_vertical_plate_batch(size_t n, const double *rayleigh, pt
         failed);
 }
 
-static vtx_status nusselt_vertical_plate_laminar_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_vertical_plate_laminar_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    const vtx_status answer = vtx_nusselt_vertical_plate_laminar(batch_get(b, 0, i), batch_get(b, 1, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_vertical_plate_laminar(batch_get(b, 0, i), batch_get(b, 1, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -79,11 +83,12 @@ vtx_status vtx_nusselt_vertical_plate_laminar_batch(size_t n, const double *rayl
         status, failed);
 }
 
-static vtx_status nusselt_sphere_natural_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_sphere_natural_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    const vtx_status answer = vtx_nusselt_sphere_natural(batch_get(b, 0, i), batch_get(b, 1, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_sphere_natural(batch_get(b, 0, i), batch_get(b, 1, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -97,11 +102,12 @@ vtx_status vtx_nusselt_sphere_natural_batch(size_t n, const double *rayleigh, pt
         failed);
 }
 
-static vtx_status nusselt_plate_outward_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_plate_outward_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    const vtx_status answer = vtx_nusselt_plate_outward(batch_get(b, 0, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_plate_outward(batch_get(b, 0, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -114,11 +120,12 @@ vtx_status vtx_nusselt_plate_outward_batch(size_t n, const double *rayleigh, ptr
         failed);
 }
 
-static vtx_status nusselt_plate_outward_laminar_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_plate_outward_laminar_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    const vtx_status answer = vtx_nusselt_plate_outward_laminar(batch_get(b, 0, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_plate_outward_laminar(batch_get(b, 0, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -131,11 +138,12 @@ vtx_status vtx_nusselt_plate_outward_laminar_batch(size_t n, const double *rayle
         status, failed);
 }
 
-static vtx_status nusselt_plate_inward_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_plate_inward_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    const vtx_status answer = vtx_nusselt_plate_inward(batch_get(b, 0, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_plate_inward(batch_get(b, 0, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -147,11 +155,12 @@ vtx_status vtx_nusselt_plate_inward_batch(size_t n, const double *rayleigh, ptrd
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, nusselt_plate_inward_item, status, failed);
 }
 
-static vtx_status nusselt_cross_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_cross_flow_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    const vtx_status answer = vtx_nusselt_cross_flow(batch_get(b, 0, i), batch_get(b, 1, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_cross_flow(batch_get(b, 0, i), batch_get(b, 1, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -164,12 +173,13 @@ vtx_status vtx_nusselt_cross_flow_batch(size_t n, const double *reynolds, ptrdif
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, nusselt_cross_flow_item, status, failed);
 }
 
-static vtx_status nusselt_cross_flow_power_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_cross_flow_power_item(const struct batch *b, size_t i)
 {
-    double nusselt;
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
     const vtx_status answer = vtx_nusselt_cross_flow_power(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+        batch_get(b, 2, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -184,12 +194,13 @@ vtx_status vtx_nusselt_cross_flow_power_batch(size_t n, const double *reynolds, 
         failed);
 }
 
-static vtx_status nusselt_sphere_in_stream_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_sphere_in_stream_item(const struct batch *b, size_t i)
 {
-    double nusselt;
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
     const vtx_status answer = vtx_nusselt_sphere_in_stream(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+        batch_get(b, 2, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -204,11 +215,12 @@ vtx_status vtx_nusselt_sphere_in_stream_batch(size_t n, const double *reynolds, 
         failed);
 }
 
-static vtx_status nusselt_plate_in_stream_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_plate_in_stream_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    const vtx_status answer = vtx_nusselt_plate_in_stream(batch_get(b, 0, i), batch_get(b, 1, i), &nusselt);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_plate_in_stream(batch_get(b, 0, i), batch_get(b, 1, i), nusselt);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
     return answer;
 }
 
@@ -222,13 +234,15 @@ vtx_status vtx_nusselt_plate_in_stream_batch(size_t n, const double *reynolds, p
         failed);
 }
 
-static vtx_status nusselt_mixed_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nusselt_mixed_item(const struct batch *b, size_t i)
 {
-    double assisting;
-    double opposing;
-    const vtx_status answer = vtx_nusselt_mixed(batch_get(b, 0, i), batch_get(b, 1, i), &assisting, &opposing);
-    batch_put(b, 0, i, &assisting, sizeof assisting);
-    batch_put(b, 1, i, &opposing, sizeof opposing);
+    double assisting_room;
+    double *const assisting = batch_place(b, 0, i, &assisting_room, _Alignof(double));
+    double opposing_room;
+    double *const opposing = batch_place(b, 1, i, &opposing_room, _Alignof(double));
+    const vtx_status answer = vtx_nusselt_mixed(batch_get(b, 0, i), batch_get(b, 1, i), assisting, opposing);
+    batch_move(b, 0, i, assisting, &assisting_room, sizeof assisting_room);
+    batch_move(b, 1, i, opposing, &opposing_room, sizeof opposing_room);
     return answer;
 }
 
@@ -241,12 +255,13 @@ vtx_status vtx_nusselt_mixed_batch(size_t n, const double *forced, ptrdiff_t for
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, nusselt_mixed_item, status, failed);
 }
 
-static vtx_status radiation_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status radiation_coefficient_item(const struct batch *b, size_t i)
 {
-    double coefficient;
+    double coefficient_room;
+    double *const coefficient = batch_place(b, 0, i, &coefficient_room, _Alignof(double));
     const vtx_status answer = vtx_radiation_coefficient(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &coefficient);
-    batch_put(b, 0, i, &coefficient, sizeof coefficient);
+        coefficient);
+    batch_move(b, 0, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 
@@ -263,11 +278,12 @@ vtx_status vtx_radiation_coefficient_batch(size_t n, const double *emissivity, p
         failed);
 }
 
-static vtx_status horizontal_pipe_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status horizontal_pipe_coefficient_item(const struct batch *b, size_t i)
 {
-    double coefficient;
-    const vtx_status answer = vtx_horizontal_pipe_coefficient(batch_get(b, 0, i), batch_get(b, 1, i), &coefficient);
-    batch_put(b, 0, i, &coefficient, sizeof coefficient);
+    double coefficient_room;
+    double *const coefficient = batch_place(b, 0, i, &coefficient_room, _Alignof(double));
+    const vtx_status answer = vtx_horizontal_pipe_coefficient(batch_get(b, 0, i), batch_get(b, 1, i), coefficient);
+    batch_move(b, 0, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 
@@ -283,11 +299,12 @@ vtx_status vtx_horizontal_pipe_coefficient_batch(size_t n, const double *finish_
         failed);
 }
 
-static vtx_status vertical_pipe_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status vertical_pipe_coefficient_item(const struct batch *b, size_t i)
 {
-    double coefficient;
-    const vtx_status answer = vtx_vertical_pipe_coefficient(batch_get(b, 0, i), batch_get(b, 1, i), &coefficient);
-    batch_put(b, 0, i, &coefficient, sizeof coefficient);
+    double coefficient_room;
+    double *const coefficient = batch_place(b, 0, i, &coefficient_room, _Alignof(double));
+    const vtx_status answer = vtx_vertical_pipe_coefficient(batch_get(b, 0, i), batch_get(b, 1, i), coefficient);
+    batch_move(b, 0, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 
@@ -303,13 +320,15 @@ vtx_status vtx_vertical_pipe_coefficient_batch(size_t n, const double *finish_co
         failed);
 }
 
-static vtx_status room_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status room_coefficient_item(const struct batch *b, size_t i)
 {
-    vtx_surface_coefficient coefficient;
+    vtx_surface_coefficient coefficient_room;
+    vtx_surface_coefficient *const coefficient = batch_place(b, 0, i, &coefficient_room,
+        _Alignof(vtx_surface_coefficient));
     const vtx_status answer = vtx_room_coefficient(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
-        &coefficient);
-    batch_put(b, 0, i, &coefficient, sizeof coefficient);
+        coefficient);
+    batch_move(b, 0, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 

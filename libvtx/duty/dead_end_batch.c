@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status dead_end_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status dead_end_pressure_item(const struct batch *b, size_t i)
 {
-    double dead_end_pressure;
+    double dead_end_pressure_room;
+    double *const dead_end_pressure = batch_place(b, 0, i, &dead_end_pressure_room, _Alignof(double));
     const vtx_status answer = vtx_dead_end_pressure(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &dead_end_pressure);
-    batch_put(b, 0, i, &dead_end_pressure, sizeof dead_end_pressure);
+        batch_get(b, 3, i), batch_get(b, 4, i), dead_end_pressure);
+    batch_move(b, 0, i, dead_end_pressure, &dead_end_pressure_room, sizeof dead_end_pressure_room);
     return answer;
 }
 
@@ -25,12 +26,13 @@ vtx_status vtx_dead_end_pressure_batch(size_t n, const double *gamma, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, dead_end_pressure_item, status, failed);
 }
 
-static vtx_status dead_end_supply_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status dead_end_supply_pressure_item(const struct batch *b, size_t i)
 {
-    double supply_pressure;
+    double supply_pressure_room;
+    double *const supply_pressure = batch_place(b, 0, i, &supply_pressure_room, _Alignof(double));
     const vtx_status answer = vtx_dead_end_supply_pressure(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &supply_pressure);
-    batch_put(b, 0, i, &supply_pressure, sizeof supply_pressure);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), supply_pressure);
+    batch_move(b, 0, i, supply_pressure, &supply_pressure_room, sizeof supply_pressure_room);
     return answer;
 }
 
@@ -48,11 +50,12 @@ vtx_status vtx_dead_end_supply_pressure_batch(size_t n, const double *gamma, ptr
         failed);
 }
 
-static vtx_status cleaning_air_verdict_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cleaning_air_verdict_item(const struct batch *b, size_t i)
 {
-    vtx_dead_end verdict;
-    const vtx_status answer = vtx_cleaning_air_verdict(batch_get(b, 0, i), batch_get(b, 1, i), &verdict);
-    batch_put(b, 0, i, &verdict, sizeof verdict);
+    vtx_dead_end verdict_room;
+    vtx_dead_end *const verdict = batch_place(b, 0, i, &verdict_room, _Alignof(vtx_dead_end));
+    const vtx_status answer = vtx_cleaning_air_verdict(batch_get(b, 0, i), batch_get(b, 1, i), verdict);
+    batch_move(b, 0, i, verdict, &verdict_room, sizeof verdict_room);
     return answer;
 }
 

@@ -3,14 +3,16 @@
 
 #include "../base/batch.h"
 
-static vtx_status intake_water_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status intake_water_item(const struct batch *b, size_t i)
 {
-    double water;
-    double dry_air;
+    double water_room;
+    double *const water = batch_place(b, 0, i, &water_room, _Alignof(double));
+    double dry_air_room;
+    double *const dry_air = batch_place(b, 1, i, &dry_air_room, _Alignof(double));
     const vtx_status answer = vtx_intake_water(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &water, &dry_air);
-    batch_put(b, 0, i, &water, sizeof water);
-    batch_put(b, 1, i, &dry_air, sizeof dry_air);
+        batch_get(b, 2, i), batch_get(b, 3, i), water, dry_air);
+    batch_move(b, 0, i, water, &water_room, sizeof water_room);
+    batch_move(b, 1, i, dry_air, &dry_air_room, sizeof dry_air_room);
     return answer;
 }
 
@@ -26,13 +28,15 @@ vtx_status vtx_intake_water_batch(size_t n, int32_t model, const double *pressur
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, intake_water_item, status, failed);
 }
 
-static vtx_status treat_air_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status treat_air_item(const struct batch *b, size_t i)
 {
-    vtx_air_treatment treatment;
-    batch_get_bytes(b, 0, i, &treatment, sizeof treatment);
-    vtx_treated_air air;
-    const vtx_status answer = vtx_treat_air(&treatment, &air);
-    batch_put(b, 0, i, &air, sizeof air);
+    vtx_air_treatment treatment_room;
+    const vtx_air_treatment *const treatment = batch_record(b, 0, i, &treatment_room, sizeof treatment_room,
+        _Alignof(vtx_air_treatment));
+    vtx_treated_air air_room;
+    vtx_treated_air *const air = batch_place(b, 0, i, &air_room, _Alignof(vtx_treated_air));
+    const vtx_status answer = vtx_treat_air(treatment, air);
+    batch_move(b, 0, i, air, &air_room, sizeof air_room);
     return answer;
 }
 
@@ -44,12 +48,13 @@ vtx_status vtx_treat_air_batch(size_t n, const vtx_air_treatment *treatment, ptr
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, treat_air_item, status, failed);
 }
 
-static vtx_status desiccant_purge_share_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status desiccant_purge_share_item(const struct batch *b, size_t i)
 {
-    double share;
+    double share_room;
+    double *const share = batch_place(b, 0, i, &share_room, _Alignof(double));
     const vtx_status answer = vtx_desiccant_purge_share(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &share);
-    batch_put(b, 0, i, &share, sizeof share);
+        share);
+    batch_move(b, 0, i, share, &share_room, sizeof share_room);
     return answer;
 }
 
@@ -64,12 +69,13 @@ vtx_status vtx_desiccant_purge_share_batch(size_t n, const double *line_pressure
         failed);
 }
 
-static vtx_status pipe_condensation_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status pipe_condensation_item(const struct batch *b, size_t i)
 {
-    vtx_cold_run run;
+    vtx_cold_run run_room;
+    vtx_cold_run *const run = batch_place(b, 0, i, &run_room, _Alignof(vtx_cold_run));
     const vtx_status answer = vtx_pipe_condensation(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &run);
-    batch_put(b, 0, i, &run, sizeof run);
+        batch_get(b, 2, i), run);
+    batch_move(b, 0, i, run, &run_room, sizeof run_room);
     return answer;
 }
 
@@ -85,12 +91,13 @@ vtx_status vtx_pipe_condensation_batch(size_t n, int32_t model, const double *pr
         failed);
 }
 
-static vtx_status pressure_dew_point_needed_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status pressure_dew_point_needed_item(const struct batch *b, size_t i)
 {
-    double pressure_dew_point;
+    double pressure_dew_point_room;
+    double *const pressure_dew_point = batch_place(b, 0, i, &pressure_dew_point_room, _Alignof(double));
     const vtx_status answer = vtx_pressure_dew_point_needed(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &pressure_dew_point);
-    batch_put(b, 0, i, &pressure_dew_point, sizeof pressure_dew_point);
+        batch_get(b, 2, i), batch_get(b, 3, i), pressure_dew_point);
+    batch_move(b, 0, i, pressure_dew_point, &pressure_dew_point_room, sizeof pressure_dew_point_room);
     return answer;
 }
 

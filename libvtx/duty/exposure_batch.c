@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status osha_permissible_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status osha_permissible_time_item(const struct batch *b, size_t i)
 {
-    double time;
-    const vtx_status answer = vtx_osha_permissible_time(batch_get(b, 0, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
+    double time_room;
+    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    const vtx_status answer = vtx_osha_permissible_time(batch_get(b, 0, i), time);
+    batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
 }
 
@@ -20,11 +21,12 @@ vtx_status vtx_osha_permissible_time_batch(size_t n, const double *level, ptrdif
         failed);
 }
 
-static vtx_status osha_table_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status osha_table_time_item(const struct batch *b, size_t i)
 {
-    double time;
-    const vtx_status answer = vtx_osha_table_time(batch_get(b, 0, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
+    double time_room;
+    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    const vtx_status answer = vtx_osha_table_time(batch_get(b, 0, i), time);
+    batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
 }
 
@@ -36,11 +38,12 @@ vtx_status vtx_osha_table_time_batch(size_t n, const double *level, ptrdiff_t le
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_table_time_item, status, failed);
 }
 
-static vtx_status osha_dose_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status osha_dose_item(const struct batch *b, size_t i)
 {
-    double dose;
-    const vtx_status answer = vtx_osha_dose(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), &dose);
-    batch_put(b, 0, i, &dose, sizeof dose);
+    double dose_room;
+    double *const dose = batch_place(b, 0, i, &dose_room, _Alignof(double));
+    const vtx_status answer = vtx_osha_dose(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), dose);
+    batch_move(b, 0, i, dose, &dose_room, sizeof dose_room);
     return answer;
 }
 
@@ -53,11 +56,12 @@ vtx_status vtx_osha_dose_batch(size_t n, const double *level, ptrdiff_t level_st
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_dose_item, status, failed);
 }
 
-static vtx_status osha_average_level_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status osha_average_level_item(const struct batch *b, size_t i)
 {
-    double level;
-    const vtx_status answer = vtx_osha_average_level(batch_get(b, 0, i), &level);
-    batch_put(b, 0, i, &level, sizeof level);
+    double level_room;
+    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    const vtx_status answer = vtx_osha_average_level(batch_get(b, 0, i), level);
+    batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
 }
 
@@ -69,11 +73,12 @@ vtx_status vtx_osha_average_level_batch(size_t n, const double *dose, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_average_level_item, status, failed);
 }
 
-static vtx_status osha_permissible_level_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status osha_permissible_level_item(const struct batch *b, size_t i)
 {
-    double level;
-    const vtx_status answer = vtx_osha_permissible_level(batch_get(b, 0, i), batch_get(b, 1, i), &level);
-    batch_put(b, 0, i, &level, sizeof level);
+    double level_room;
+    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    const vtx_status answer = vtx_osha_permissible_level(batch_get(b, 0, i), batch_get(b, 1, i), level);
+    batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
 }
 
@@ -86,12 +91,13 @@ vtx_status vtx_osha_permissible_level_batch(size_t n, const double *time, ptrdif
         failed);
 }
 
-static vtx_status osha_protected_level_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status osha_protected_level_item(const struct batch *b, size_t i)
 {
-    double protected_level;
+    double protected_level_room;
+    double *const protected_level = batch_place(b, 0, i, &protected_level_room, _Alignof(double));
     const vtx_status answer = vtx_osha_protected_level(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &protected_level);
-    batch_put(b, 0, i, &protected_level, sizeof protected_level);
+        protected_level);
+    batch_move(b, 0, i, protected_level, &protected_level_room, sizeof protected_level_room);
     return answer;
 }
 
@@ -105,11 +111,12 @@ vtx_status vtx_osha_protected_level_batch(size_t n, const double *level, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_protected_level_item, status, failed);
 }
 
-static vtx_status niosh_permissible_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status niosh_permissible_time_item(const struct batch *b, size_t i)
 {
-    double time;
-    const vtx_status answer = vtx_niosh_permissible_time(batch_get(b, 0, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
+    double time_room;
+    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    const vtx_status answer = vtx_niosh_permissible_time(batch_get(b, 0, i), time);
+    batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
 }
 
@@ -122,11 +129,12 @@ vtx_status vtx_niosh_permissible_time_batch(size_t n, const double *level, ptrdi
         failed);
 }
 
-static vtx_status niosh_dose_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status niosh_dose_item(const struct batch *b, size_t i)
 {
-    double dose;
-    const vtx_status answer = vtx_niosh_dose(batch_get(b, 0, i), batch_get(b, 1, i), &dose);
-    batch_put(b, 0, i, &dose, sizeof dose);
+    double dose_room;
+    double *const dose = batch_place(b, 0, i, &dose_room, _Alignof(double));
+    const vtx_status answer = vtx_niosh_dose(batch_get(b, 0, i), batch_get(b, 1, i), dose);
+    batch_move(b, 0, i, dose, &dose_room, sizeof dose_room);
     return answer;
 }
 
@@ -138,11 +146,12 @@ vtx_status vtx_niosh_dose_batch(size_t n, const double *level, ptrdiff_t level_s
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, niosh_dose_item, status, failed);
 }
 
-static vtx_status niosh_average_level_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status niosh_average_level_item(const struct batch *b, size_t i)
 {
-    double level;
-    const vtx_status answer = vtx_niosh_average_level(batch_get(b, 0, i), &level);
-    batch_put(b, 0, i, &level, sizeof level);
+    double level_room;
+    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    const vtx_status answer = vtx_niosh_average_level(batch_get(b, 0, i), level);
+    batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
 }
 
@@ -154,11 +163,12 @@ vtx_status vtx_niosh_average_level_batch(size_t n, const double *dose, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, niosh_average_level_item, status, failed);
 }
 
-static vtx_status niosh_permissible_level_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status niosh_permissible_level_item(const struct batch *b, size_t i)
 {
-    double level;
-    const vtx_status answer = vtx_niosh_permissible_level(batch_get(b, 0, i), batch_get(b, 1, i), &level);
-    batch_put(b, 0, i, &level, sizeof level);
+    double level_room;
+    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    const vtx_status answer = vtx_niosh_permissible_level(batch_get(b, 0, i), batch_get(b, 1, i), level);
+    batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
 }
 
@@ -171,11 +181,12 @@ vtx_status vtx_niosh_permissible_level_batch(size_t n, const double *time, ptrdi
         failed);
 }
 
-static vtx_status daily_exposure_level_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status daily_exposure_level_item(const struct batch *b, size_t i)
 {
-    double exposure_level;
-    const vtx_status answer = vtx_daily_exposure_level(batch_get(b, 0, i), batch_get(b, 1, i), &exposure_level);
-    batch_put(b, 0, i, &exposure_level, sizeof exposure_level);
+    double exposure_level_room;
+    double *const exposure_level = batch_place(b, 0, i, &exposure_level_room, _Alignof(double));
+    const vtx_status answer = vtx_daily_exposure_level(batch_get(b, 0, i), batch_get(b, 1, i), exposure_level);
+    batch_move(b, 0, i, exposure_level, &exposure_level_room, sizeof exposure_level_room);
     return answer;
 }
 
@@ -188,11 +199,12 @@ vtx_status vtx_daily_exposure_level_batch(size_t n, const double *level, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, daily_exposure_level_item, status, failed);
 }
 
-static vtx_status eu_permissible_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status eu_permissible_time_item(const struct batch *b, size_t i)
 {
-    double time;
-    const vtx_status answer = vtx_eu_permissible_time(batch_get(b, 0, i), batch_get(b, 1, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
+    double time_room;
+    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    const vtx_status answer = vtx_eu_permissible_time(batch_get(b, 0, i), batch_get(b, 1, i), time);
+    batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
 }
 
@@ -205,11 +217,12 @@ vtx_status vtx_eu_permissible_time_batch(size_t n, const double *level, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, eu_permissible_time_item, status, failed);
 }
 
-static vtx_status eu_permissible_level_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status eu_permissible_level_item(const struct batch *b, size_t i)
 {
-    double level;
-    const vtx_status answer = vtx_eu_permissible_level(batch_get(b, 0, i), batch_get(b, 1, i), &level);
-    batch_put(b, 0, i, &level, sizeof level);
+    double level_room;
+    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    const vtx_status answer = vtx_eu_permissible_level(batch_get(b, 0, i), batch_get(b, 1, i), level);
+    batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
 }
 
@@ -222,11 +235,12 @@ vtx_status vtx_eu_permissible_level_batch(size_t n, const double *time, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, eu_permissible_level_item, status, failed);
 }
 
-static vtx_status noise_rule_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status noise_rule_time_item(const struct batch *b, size_t i)
 {
-    double time;
-    const vtx_status answer = vtx_noise_rule_time(b->selector[0], batch_get(b, 0, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
+    double time_room;
+    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    const vtx_status answer = vtx_noise_rule_time(b->selector[0], batch_get(b, 0, i), time);
+    batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
 }
 
@@ -239,11 +253,12 @@ vtx_status vtx_noise_rule_time_batch(size_t n, int32_t rule, const double *level
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, noise_rule_time_item, status, failed);
 }
 
-static vtx_status eu_noise_verdict_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status eu_noise_verdict_item(const struct batch *b, size_t i)
 {
-    vtx_eu_noise noise;
-    const vtx_status answer = vtx_eu_noise_verdict(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), &noise);
-    batch_put(b, 0, i, &noise, sizeof noise);
+    vtx_eu_noise noise_room;
+    vtx_eu_noise *const noise = batch_place(b, 0, i, &noise_room, _Alignof(vtx_eu_noise));
+    const vtx_status answer = vtx_eu_noise_verdict(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), noise);
+    batch_move(b, 0, i, noise, &noise_room, sizeof noise_room);
     return answer;
 }
 

@@ -3,14 +3,15 @@
 
 #include "../base/batch.h"
 
-static vtx_status filter_drop_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status filter_drop_item(const struct batch *b, size_t i)
 {
-    vtx_filter filter;
-    batch_get_bytes(b, 0, i, &filter, sizeof filter);
-    double drop;
-    const vtx_status answer = vtx_filter_drop(&filter, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
-        &drop);
-    batch_put(b, 0, i, &drop, sizeof drop);
+    vtx_filter filter_room;
+    const vtx_filter *const filter = batch_record(b, 0, i, &filter_room, sizeof filter_room, _Alignof(vtx_filter));
+    double drop_room;
+    double *const drop = batch_place(b, 0, i, &drop_room, _Alignof(double));
+    const vtx_status answer = vtx_filter_drop(filter, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        drop);
+    batch_move(b, 0, i, drop, &drop_room, sizeof drop_room);
     return answer;
 }
 
@@ -24,14 +25,15 @@ vtx_status vtx_filter_drop_batch(size_t n, const vtx_filter *filter, ptrdiff_t f
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_drop_item, status, failed);
 }
 
-static vtx_status filter_loading_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status filter_loading_item(const struct batch *b, size_t i)
 {
-    vtx_filter filter;
-    batch_get_bytes(b, 0, i, &filter, sizeof filter);
-    double loading;
-    const vtx_status answer = vtx_filter_loading(&filter, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
-        &loading);
-    batch_put(b, 0, i, &loading, sizeof loading);
+    vtx_filter filter_room;
+    const vtx_filter *const filter = batch_record(b, 0, i, &filter_room, sizeof filter_room, _Alignof(vtx_filter));
+    double loading_room;
+    double *const loading = batch_place(b, 0, i, &loading_room, _Alignof(double));
+    const vtx_status answer = vtx_filter_loading(filter, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        loading);
+    batch_move(b, 0, i, loading, &loading_room, sizeof loading_room);
     return answer;
 }
 
@@ -46,17 +48,19 @@ vtx_status vtx_filter_loading_batch(size_t n, const vtx_filter *filter, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_loading_item, status, failed);
 }
 
-static vtx_status filter_drop_at_reference_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status filter_drop_at_reference_item(const struct batch *b, size_t i)
 {
-    vtx_filter filter;
-    batch_get_bytes(b, 0, i, &filter, sizeof filter);
-    double reference_drop;
-    double uncertainty;
-    const vtx_status answer = vtx_filter_drop_at_reference(&filter, batch_get(b, 1, i), batch_get(b, 2, i),
+    vtx_filter filter_room;
+    const vtx_filter *const filter = batch_record(b, 0, i, &filter_room, sizeof filter_room, _Alignof(vtx_filter));
+    double reference_drop_room;
+    double *const reference_drop = batch_place(b, 0, i, &reference_drop_room, _Alignof(double));
+    double uncertainty_room;
+    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, _Alignof(double));
+    const vtx_status answer = vtx_filter_drop_at_reference(filter, batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
-        &reference_drop, &uncertainty);
-    batch_put(b, 0, i, &reference_drop, sizeof reference_drop);
-    batch_put(b, 1, i, &uncertainty, sizeof uncertainty);
+        reference_drop, uncertainty);
+    batch_move(b, 0, i, reference_drop, &reference_drop_room, sizeof reference_drop_room);
+    batch_move(b, 1, i, uncertainty, &uncertainty_room, sizeof uncertainty_room);
     return answer;
 }
 
@@ -78,13 +82,14 @@ vtx_status vtx_filter_drop_at_reference_batch(size_t n, const vtx_filter *filter
         failed);
 }
 
-static vtx_status filter_loading_when_due_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status filter_loading_when_due_item(const struct batch *b, size_t i)
 {
-    vtx_filter filter;
-    batch_get_bytes(b, 0, i, &filter, sizeof filter);
-    double loading;
-    const vtx_status answer = vtx_filter_loading_when_due(&filter, &loading);
-    batch_put(b, 0, i, &loading, sizeof loading);
+    vtx_filter filter_room;
+    const vtx_filter *const filter = batch_record(b, 0, i, &filter_room, sizeof filter_room, _Alignof(vtx_filter));
+    double loading_room;
+    double *const loading = batch_place(b, 0, i, &loading_room, _Alignof(double));
+    const vtx_status answer = vtx_filter_loading_when_due(filter, loading);
+    batch_move(b, 0, i, loading, &loading_room, sizeof loading_room);
     return answer;
 }
 
@@ -97,13 +102,14 @@ vtx_status vtx_filter_loading_when_due_batch(size_t n, const vtx_filter *filter,
         failed);
 }
 
-static vtx_status filter_element_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status filter_element_item(const struct batch *b, size_t i)
 {
-    vtx_filter filter;
-    batch_get_bytes(b, 0, i, &filter, sizeof filter);
-    vtx_chain_element chain_element;
-    const vtx_status answer = vtx_filter_element(&filter, batch_get(b, 1, i), &chain_element);
-    batch_put(b, 0, i, &chain_element, sizeof chain_element);
+    vtx_filter filter_room;
+    const vtx_filter *const filter = batch_record(b, 0, i, &filter_room, sizeof filter_room, _Alignof(vtx_filter));
+    vtx_chain_element chain_element_room;
+    vtx_chain_element *const chain_element = batch_place(b, 0, i, &chain_element_room, _Alignof(vtx_chain_element));
+    const vtx_status answer = vtx_filter_element(filter, batch_get(b, 1, i), chain_element);
+    batch_move(b, 0, i, chain_element, &chain_element_room, sizeof chain_element_room);
     return answer;
 }
 
@@ -116,12 +122,13 @@ vtx_status vtx_filter_element_batch(size_t n, const vtx_filter *filter, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, filter_element_item, status, failed);
 }
 
-static vtx_status filter_time_left_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status filter_time_left_item(const struct batch *b, size_t i)
 {
-    double time_left;
+    double time_left_room;
+    double *const time_left = batch_place(b, 0, i, &time_left_room, _Alignof(double));
     const vtx_status answer = vtx_filter_time_left(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &time_left);
-    batch_put(b, 0, i, &time_left, sizeof time_left);
+        batch_get(b, 2, i), time_left);
+    batch_move(b, 0, i, time_left, &time_left_room, sizeof time_left_room);
     return answer;
 }
 
@@ -136,12 +143,13 @@ vtx_status vtx_filter_time_left_batch(size_t n, int32_t growth, const double *se
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, filter_time_left_item, status, failed);
 }
 
-static vtx_status filter_economic_interval_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status filter_economic_interval_item(const struct batch *b, size_t i)
 {
-    double interval;
+    double interval_room;
+    double *const interval = batch_place(b, 0, i, &interval_room, _Alignof(double));
     const vtx_status answer = vtx_filter_economic_interval(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &interval);
-    batch_put(b, 0, i, &interval, sizeof interval);
+        batch_get(b, 2, i), batch_get(b, 3, i), interval);
+    batch_move(b, 0, i, interval, &interval_room, sizeof interval_room);
     return answer;
 }
 

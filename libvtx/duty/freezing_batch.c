@@ -3,13 +3,14 @@
 
 #include "../base/batch.h"
 
-static vtx_status feed_freezing_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status feed_freezing_item(const struct batch *b, size_t i)
 {
-    vtx_feed_water water;
+    vtx_feed_water water_room;
+    vtx_feed_water *const water = batch_place(b, 0, i, &water_room, _Alignof(vtx_feed_water));
     const vtx_status answer = vtx_feed_freezing(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         b->selector[1], batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i),
-        batch_get(b, 6, i), &water);
-    batch_put(b, 0, i, &water, sizeof water);
+        batch_get(b, 6, i), water);
+    batch_move(b, 0, i, water, &water_room, sizeof water_room);
     return answer;
 }
 

@@ -3,14 +3,16 @@
 
 #include "../base/batch.h"
 
-static vtx_status covered_tube_heat_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status covered_tube_heat_item(const struct batch *b, size_t i)
 {
-    vtx_covered_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_tube_heat heat;
-    const vtx_status answer = vtx_covered_tube_heat(&tube, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &heat);
-    batch_put(b, 0, i, &heat, sizeof heat);
+    vtx_covered_tube tube_room;
+    const vtx_covered_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room,
+        _Alignof(vtx_covered_tube));
+    vtx_tube_heat heat_room;
+    vtx_tube_heat *const heat = batch_place(b, 0, i, &heat_room, _Alignof(vtx_tube_heat));
+    const vtx_status answer = vtx_covered_tube_heat(tube, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        heat);
+    batch_move(b, 0, i, heat, &heat_room, sizeof heat_room);
     return answer;
 }
 
@@ -26,12 +28,13 @@ vtx_status vtx_covered_tube_heat_batch(size_t n, const vtx_covered_tube *tube, p
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, covered_tube_heat_item, status, failed);
 }
 
-static vtx_status cover_inside_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cover_inside_temperature_item(const struct batch *b, size_t i)
 {
-    double temperature;
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
     const vtx_status answer = vtx_cover_inside_temperature(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 
@@ -51,11 +54,12 @@ vtx_status vtx_cover_inside_temperature_batch(size_t n, const double *heat_per_l
         failed);
 }
 
-static vtx_status critical_radius_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status critical_radius_item(const struct batch *b, size_t i)
 {
-    double radius;
-    const vtx_status answer = vtx_critical_radius(batch_get(b, 0, i), batch_get(b, 1, i), &radius);
-    batch_put(b, 0, i, &radius, sizeof radius);
+    double radius_room;
+    double *const radius = batch_place(b, 0, i, &radius_room, _Alignof(double));
+    const vtx_status answer = vtx_critical_radius(batch_get(b, 0, i), batch_get(b, 1, i), radius);
+    batch_move(b, 0, i, radius, &radius_room, sizeof radius_room);
     return answer;
 }
 
@@ -69,12 +73,13 @@ vtx_status vtx_critical_radius_batch(size_t n, const double *conductivity, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, critical_radius_item, status, failed);
 }
 
-static vtx_status insulation_thickness_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status insulation_thickness_item(const struct batch *b, size_t i)
 {
-    double thickness;
+    double thickness_room;
+    double *const thickness = batch_place(b, 0, i, &thickness_room, _Alignof(double));
     const vtx_status answer = vtx_insulation_thickness(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &thickness);
-    batch_put(b, 0, i, &thickness, sizeof thickness);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), thickness);
+    batch_move(b, 0, i, thickness, &thickness_room, sizeof thickness_room);
     return answer;
 }
 
@@ -92,12 +97,13 @@ vtx_status vtx_insulation_thickness_batch(size_t n, const double *radius, ptrdif
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, insulation_thickness_item, status, failed);
 }
 
-static vtx_status wall_insulation_thickness_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status wall_insulation_thickness_item(const struct batch *b, size_t i)
 {
-    double thickness;
+    double thickness_room;
+    double *const thickness = batch_place(b, 0, i, &thickness_room, _Alignof(double));
     const vtx_status answer = vtx_wall_insulation_thickness(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &thickness);
-    batch_put(b, 0, i, &thickness, sizeof thickness);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), thickness);
+    batch_move(b, 0, i, thickness, &thickness_room, sizeof thickness_room);
     return answer;
 }
 

@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status turning_removal_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status turning_removal_item(const struct batch *b, size_t i)
 {
-    double removal_rate;
+    double removal_rate_room;
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_turning_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &removal_rate);
-    batch_put(b, 0, i, &removal_rate, sizeof removal_rate);
+        removal_rate);
+    batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
     return answer;
 }
 
@@ -22,12 +23,13 @@ vtx_status vtx_turning_removal_batch(size_t n, const double *cutting_speed, ptrd
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, turning_removal_item, status, failed);
 }
 
-static vtx_status bar_turning_removal_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status bar_turning_removal_item(const struct batch *b, size_t i)
 {
-    double removal_rate;
+    double removal_rate_room;
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_bar_turning_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &removal_rate);
-    batch_put(b, 0, i, &removal_rate, sizeof removal_rate);
+        removal_rate);
+    batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
     return answer;
 }
 
@@ -42,12 +44,13 @@ vtx_status vtx_bar_turning_removal_batch(size_t n, const double *outer_diameter,
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, bar_turning_removal_item, status, failed);
 }
 
-static vtx_status milling_removal_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status milling_removal_item(const struct batch *b, size_t i)
 {
-    double removal_rate;
+    double removal_rate_room;
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_milling_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &removal_rate);
-    batch_put(b, 0, i, &removal_rate, sizeof removal_rate);
+        batch_get(b, 3, i), batch_get(b, 4, i), removal_rate);
+    batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
     return answer;
 }
 
@@ -62,12 +65,13 @@ vtx_status vtx_milling_removal_batch(size_t n, const double *width, ptrdiff_t wi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, milling_removal_item, status, failed);
 }
 
-static vtx_status drilling_removal_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status drilling_removal_item(const struct batch *b, size_t i)
 {
-    double removal_rate;
+    double removal_rate_room;
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_drilling_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &removal_rate);
-    batch_put(b, 0, i, &removal_rate, sizeof removal_rate);
+        removal_rate);
+    batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
     return answer;
 }
 
@@ -81,12 +85,13 @@ vtx_status vtx_drilling_removal_batch(size_t n, const double *diameter, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, drilling_removal_item, status, failed);
 }
 
-static vtx_status grinding_removal_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status grinding_removal_item(const struct batch *b, size_t i)
 {
-    double removal_rate;
+    double removal_rate_room;
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_grinding_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &removal_rate);
-    batch_put(b, 0, i, &removal_rate, sizeof removal_rate);
+        removal_rate);
+    batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
     return answer;
 }
 
@@ -100,12 +105,13 @@ vtx_status vtx_grinding_removal_batch(size_t n, const double *depth, ptrdiff_t d
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, grinding_removal_item, status, failed);
 }
 
-static vtx_status specific_cutting_energy_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status specific_cutting_energy_item(const struct batch *b, size_t i)
 {
-    vtx_cutting_energy energy;
+    vtx_cutting_energy energy_room;
+    vtx_cutting_energy *const energy = batch_place(b, 0, i, &energy_room, _Alignof(vtx_cutting_energy));
     const vtx_status answer = vtx_specific_cutting_energy(b->selector[0], b->selector[1], batch_get(b, 0, i),
-        batch_get(b, 1, i), &energy);
-    batch_put(b, 0, i, &energy, sizeof energy);
+        batch_get(b, 1, i), energy);
+    batch_move(b, 0, i, energy, &energy_room, sizeof energy_room);
     return answer;
 }
 
@@ -120,11 +126,12 @@ vtx_status vtx_specific_cutting_energy_batch(size_t n, int32_t process, int32_t 
         failed);
 }
 
-static vtx_status cutting_power_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cutting_power_item(const struct batch *b, size_t i)
 {
-    double power;
-    const vtx_status answer = vtx_cutting_power(batch_get(b, 0, i), batch_get(b, 1, i), &power);
-    batch_put(b, 0, i, &power, sizeof power);
+    double power_room;
+    double *const power = batch_place(b, 0, i, &power_room, _Alignof(double));
+    const vtx_status answer = vtx_cutting_power(batch_get(b, 0, i), batch_get(b, 1, i), power);
+    batch_move(b, 0, i, power, &power_room, sizeof power_room);
     return answer;
 }
 
@@ -138,11 +145,12 @@ vtx_status vtx_cutting_power_batch(size_t n, const double *specific_energy, ptrd
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cutting_power_item, status, failed);
 }
 
-static vtx_status cutting_force_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cutting_force_item(const struct batch *b, size_t i)
 {
-    double force;
-    const vtx_status answer = vtx_cutting_force(batch_get(b, 0, i), batch_get(b, 1, i), &force);
-    batch_put(b, 0, i, &force, sizeof force);
+    double force_room;
+    double *const force = batch_place(b, 0, i, &force_room, _Alignof(double));
+    const vtx_status answer = vtx_cutting_force(batch_get(b, 0, i), batch_get(b, 1, i), force);
+    batch_move(b, 0, i, force, &force_room, sizeof force_room);
     return answer;
 }
 
@@ -155,12 +163,13 @@ vtx_status vtx_cutting_force_batch(size_t n, const double *power, ptrdiff_t powe
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cutting_force_item, status, failed);
 }
 
-static vtx_status thermal_number_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status thermal_number_item(const struct batch *b, size_t i)
 {
-    double thermal_number;
+    double thermal_number_room;
+    double *const thermal_number = batch_place(b, 0, i, &thermal_number_room, _Alignof(double));
     const vtx_status answer = vtx_thermal_number(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &thermal_number);
-    batch_put(b, 0, i, &thermal_number, sizeof thermal_number);
+        batch_get(b, 3, i), batch_get(b, 4, i), thermal_number);
+    batch_move(b, 0, i, thermal_number, &thermal_number_room, sizeof thermal_number_room);
     return answer;
 }
 
@@ -177,12 +186,13 @@ vtx_status vtx_thermal_number_batch(size_t n, const double *density, ptrdiff_t d
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, thermal_number_item, status, failed);
 }
 
-static vtx_status orthogonal_heat_partition_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status orthogonal_heat_partition_item(const struct batch *b, size_t i)
 {
-    vtx_heat_partition partition;
+    vtx_heat_partition partition_room;
+    vtx_heat_partition *const partition = batch_place(b, 0, i, &partition_room, _Alignof(vtx_heat_partition));
     const vtx_status answer = vtx_orthogonal_heat_partition(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &partition);
-    batch_put(b, 0, i, &partition, sizeof partition);
+        batch_get(b, 2, i), batch_get(b, 3, i), partition);
+    batch_move(b, 0, i, partition, &partition_room, sizeof partition_room);
     return answer;
 }
 
@@ -199,15 +209,18 @@ vtx_status vtx_orthogonal_heat_partition_batch(size_t n, const double *thermal_n
         failed);
 }
 
-static vtx_status combined_heat_partition_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status combined_heat_partition_item(const struct batch *b, size_t i)
 {
-    vtx_heat_partition first;
-    batch_get_bytes(b, 0, i, &first, sizeof first);
-    vtx_heat_partition second;
-    batch_get_bytes(b, 1, i, &second, sizeof second);
-    vtx_heat_partition combined;
-    const vtx_status answer = vtx_combined_heat_partition(&first, &second, &combined);
-    batch_put(b, 0, i, &combined, sizeof combined);
+    vtx_heat_partition first_room;
+    const vtx_heat_partition *const first = batch_record(b, 0, i, &first_room, sizeof first_room,
+        _Alignof(vtx_heat_partition));
+    vtx_heat_partition second_room;
+    const vtx_heat_partition *const second = batch_record(b, 1, i, &second_room, sizeof second_room,
+        _Alignof(vtx_heat_partition));
+    vtx_heat_partition combined_room;
+    vtx_heat_partition *const combined = batch_place(b, 0, i, &combined_room, _Alignof(vtx_heat_partition));
+    const vtx_status answer = vtx_combined_heat_partition(first, second, combined);
+    batch_move(b, 0, i, combined, &combined_room, sizeof combined_room);
     return answer;
 }
 
@@ -221,13 +234,15 @@ vtx_status vtx_combined_heat_partition_batch(size_t n, const vtx_heat_partition 
         failed);
 }
 
-static vtx_status cutting_heat_flows_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cutting_heat_flows_item(const struct batch *b, size_t i)
 {
-    vtx_heat_partition partition;
-    batch_get_bytes(b, 0, i, &partition, sizeof partition);
-    vtx_cutting_heat heat;
-    const vtx_status answer = vtx_cutting_heat_flows(&partition, batch_get(b, 1, i), &heat);
-    batch_put(b, 0, i, &heat, sizeof heat);
+    vtx_heat_partition partition_room;
+    const vtx_heat_partition *const partition = batch_record(b, 0, i, &partition_room, sizeof partition_room,
+        _Alignof(vtx_heat_partition));
+    vtx_cutting_heat heat_room;
+    vtx_cutting_heat *const heat = batch_place(b, 0, i, &heat_room, _Alignof(vtx_cutting_heat));
+    const vtx_status answer = vtx_cutting_heat_flows(partition, batch_get(b, 1, i), heat);
+    batch_move(b, 0, i, heat, &heat_room, sizeof heat_room);
     return answer;
 }
 
@@ -240,12 +255,13 @@ vtx_status vtx_cutting_heat_flows_batch(size_t n, const vtx_heat_partition *part
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cutting_heat_flows_item, status, failed);
 }
 
-static vtx_status cutting_temperature_rise_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cutting_temperature_rise_item(const struct batch *b, size_t i)
 {
-    double rise;
+    double rise_room;
+    double *const rise = batch_place(b, 0, i, &rise_room, _Alignof(double));
     const vtx_status answer = vtx_cutting_temperature_rise(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &rise);
-    batch_put(b, 0, i, &rise, sizeof rise);
+        batch_get(b, 2, i), batch_get(b, 3, i), rise);
+    batch_move(b, 0, i, rise, &rise_room, sizeof rise_room);
     return answer;
 }
 

@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status level_of_several_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status level_of_several_item(const struct batch *b, size_t i)
 {
-    double sum;
-    const vtx_status answer = vtx_level_of_several(batch_get(b, 0, i), b->selector[0], &sum);
-    batch_put(b, 0, i, &sum, sizeof sum);
+    double sum_room;
+    double *const sum = batch_place(b, 0, i, &sum_room, _Alignof(double));
+    const vtx_status answer = vtx_level_of_several(batch_get(b, 0, i), b->selector[0], sum);
+    batch_move(b, 0, i, sum, &sum_room, sizeof sum_room);
     return answer;
 }
 
@@ -20,11 +21,12 @@ vtx_status vtx_level_of_several_batch(size_t n, const double *level, ptrdiff_t l
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, level_of_several_item, status, failed);
 }
 
-static vtx_status level_without_background_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status level_without_background_item(const struct batch *b, size_t i)
 {
-    double source;
-    const vtx_status answer = vtx_level_without_background(batch_get(b, 0, i), batch_get(b, 1, i), &source);
-    batch_put(b, 0, i, &source, sizeof source);
+    double source_room;
+    double *const source = batch_place(b, 0, i, &source_room, _Alignof(double));
+    const vtx_status answer = vtx_level_without_background(batch_get(b, 0, i), batch_get(b, 1, i), source);
+    batch_move(b, 0, i, source, &source_room, sizeof source_room);
     return answer;
 }
 
@@ -38,12 +40,13 @@ vtx_status vtx_level_without_background_batch(size_t n, const double *level, ptr
         failed);
 }
 
-static vtx_status level_at_distance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status level_at_distance_item(const struct batch *b, size_t i)
 {
-    double level_there;
+    double level_there_room;
+    double *const level_there = batch_place(b, 0, i, &level_there_room, _Alignof(double));
     const vtx_status answer = vtx_level_at_distance(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &level_there);
-    batch_put(b, 0, i, &level_there, sizeof level_there);
+        level_there);
+    batch_move(b, 0, i, level_there, &level_there_room, sizeof level_there_room);
     return answer;
 }
 
@@ -57,12 +60,13 @@ vtx_status vtx_level_at_distance_batch(size_t n, const double *level, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, level_at_distance_item, status, failed);
 }
 
-static vtx_status distance_for_level_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status distance_for_level_item(const struct batch *b, size_t i)
 {
-    double distance;
+    double distance_room;
+    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
     const vtx_status answer = vtx_distance_for_level(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &distance);
-    batch_put(b, 0, i, &distance, sizeof distance);
+        distance);
+    batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
     return answer;
 }
 
@@ -76,12 +80,13 @@ vtx_status vtx_distance_for_level_batch(size_t n, const double *level, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, distance_for_level_item, status, failed);
 }
 
-static vtx_status sound_power_level_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status sound_power_level_item(const struct batch *b, size_t i)
 {
-    double power_level;
+    double power_level_room;
+    double *const power_level = batch_place(b, 0, i, &power_level_room, _Alignof(double));
     const vtx_status answer = vtx_sound_power_level(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &power_level);
-    batch_put(b, 0, i, &power_level, sizeof power_level);
+        power_level);
+    batch_move(b, 0, i, power_level, &power_level_room, sizeof power_level_room);
     return answer;
 }
 
@@ -96,11 +101,12 @@ vtx_status vtx_sound_power_level_batch(size_t n, const double *level, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, sound_power_level_item, status, failed);
 }
 
-static vtx_status room_constant_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status room_constant_item(const struct batch *b, size_t i)
 {
-    double room_constant;
-    const vtx_status answer = vtx_room_constant(batch_get(b, 0, i), batch_get(b, 1, i), &room_constant);
-    batch_put(b, 0, i, &room_constant, sizeof room_constant);
+    double room_constant_room;
+    double *const room_constant = batch_place(b, 0, i, &room_constant_room, _Alignof(double));
+    const vtx_status answer = vtx_room_constant(batch_get(b, 0, i), batch_get(b, 1, i), room_constant);
+    batch_move(b, 0, i, room_constant, &room_constant_room, sizeof room_constant_room);
     return answer;
 }
 
@@ -113,12 +119,13 @@ vtx_status vtx_room_constant_batch(size_t n, const double *area, ptrdiff_t area_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, room_constant_item, status, failed);
 }
 
-static vtx_status level_in_room_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status level_in_room_item(const struct batch *b, size_t i)
 {
-    double level_there;
+    double level_there_room;
+    double *const level_there = batch_place(b, 0, i, &level_there_room, _Alignof(double));
     const vtx_status answer = vtx_level_in_room(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &level_there);
-    batch_put(b, 0, i, &level_there, sizeof level_there);
+        batch_get(b, 3, i), batch_get(b, 4, i), level_there);
+    batch_move(b, 0, i, level_there, &level_there_room, sizeof level_there_room);
     return answer;
 }
 
@@ -134,12 +141,13 @@ vtx_status vtx_level_in_room_batch(size_t n, const double *level, ptrdiff_t leve
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, level_in_room_item, status, failed);
 }
 
-static vtx_status distance_in_room_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status distance_in_room_item(const struct batch *b, size_t i)
 {
-    double distance;
+    double distance_room;
+    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
     const vtx_status answer = vtx_distance_in_room(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &distance);
-    batch_put(b, 0, i, &distance, sizeof distance);
+        batch_get(b, 3, i), batch_get(b, 4, i), distance);
+    batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
     return answer;
 }
 
@@ -156,11 +164,12 @@ vtx_status vtx_distance_in_room_batch(size_t n, const double *level, ptrdiff_t l
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, distance_in_room_item, status, failed);
 }
 
-static vtx_status reverberation_distance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status reverberation_distance_item(const struct batch *b, size_t i)
 {
-    double distance;
-    const vtx_status answer = vtx_reverberation_distance(batch_get(b, 0, i), batch_get(b, 1, i), &distance);
-    batch_put(b, 0, i, &distance, sizeof distance);
+    double distance_room;
+    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
+    const vtx_status answer = vtx_reverberation_distance(batch_get(b, 0, i), batch_get(b, 1, i), distance);
+    batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
     return answer;
 }
 
@@ -174,12 +183,13 @@ vtx_status vtx_reverberation_distance_batch(size_t n, const double *directivity,
         failed);
 }
 
-static vtx_status attenuation_needed_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status attenuation_needed_item(const struct batch *b, size_t i)
 {
-    double attenuation;
+    double attenuation_room;
+    double *const attenuation = batch_place(b, 0, i, &attenuation_room, _Alignof(double));
     const vtx_status answer = vtx_attenuation_needed(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &attenuation);
-    batch_put(b, 0, i, &attenuation, sizeof attenuation);
+        attenuation);
+    batch_move(b, 0, i, attenuation, &attenuation_room, sizeof attenuation_room);
     return answer;
 }
 

@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status cooling_duty_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cooling_duty_item(const struct batch *b, size_t i)
 {
-    double heat_flow;
+    double heat_flow_room;
+    double *const heat_flow = batch_place(b, 0, i, &heat_flow_room, _Alignof(double));
     const vtx_status answer = vtx_cooling_duty(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &heat_flow);
-    batch_put(b, 0, i, &heat_flow, sizeof heat_flow);
+        batch_get(b, 3, i), batch_get(b, 4, i), heat_flow);
+    batch_move(b, 0, i, heat_flow, &heat_flow_room, sizeof heat_flow_room);
     return answer;
 }
 
@@ -24,11 +25,12 @@ vtx_status vtx_cooling_duty_batch(size_t n, const double *mass, ptrdiff_t mass_s
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cooling_duty_item, status, failed);
 }
 
-static vtx_status biot_number_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status biot_number_item(const struct batch *b, size_t i)
 {
-    double biot;
-    const vtx_status answer = vtx_biot_number(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), &biot);
-    batch_put(b, 0, i, &biot, sizeof biot);
+    double biot_room;
+    double *const biot = batch_place(b, 0, i, &biot_room, _Alignof(double));
+    const vtx_status answer = vtx_biot_number(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), biot);
+    batch_move(b, 0, i, biot, &biot_room, sizeof biot_room);
     return answer;
 }
 
@@ -42,12 +44,13 @@ vtx_status vtx_biot_number_batch(size_t n, const double *film_coefficient, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, biot_number_item, status, failed);
 }
 
-static vtx_status time_constant_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status time_constant_item(const struct batch *b, size_t i)
 {
-    double time_constant;
+    double time_constant_room;
+    double *const time_constant = batch_place(b, 0, i, &time_constant_room, _Alignof(double));
     const vtx_status answer = vtx_time_constant(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &time_constant);
-    batch_put(b, 0, i, &time_constant, sizeof time_constant);
+        batch_get(b, 3, i), time_constant);
+    batch_move(b, 0, i, time_constant, &time_constant_room, sizeof time_constant_room);
     return answer;
 }
 
@@ -62,14 +65,15 @@ vtx_status vtx_time_constant_batch(size_t n, const double *mass, ptrdiff_t mass_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, time_constant_item, status, failed);
 }
 
-static vtx_status part_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status part_temperature_item(const struct batch *b, size_t i)
 {
-    vtx_part part;
-    batch_get_bytes(b, 0, i, &part, sizeof part);
-    vtx_part_state state;
-    const vtx_status answer = vtx_part_temperature(&part, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), &state);
-    batch_put(b, 0, i, &state, sizeof state);
+    vtx_part part_room;
+    const vtx_part *const part = batch_record(b, 0, i, &part_room, sizeof part_room, _Alignof(vtx_part));
+    vtx_part_state state_room;
+    vtx_part_state *const state = batch_place(b, 0, i, &state_room, _Alignof(vtx_part_state));
+    const vtx_status answer = vtx_part_temperature(part, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), state);
+    batch_move(b, 0, i, state, &state_room, sizeof state_room);
     return answer;
 }
 
@@ -86,14 +90,15 @@ vtx_status vtx_part_temperature_batch(size_t n, const vtx_part *part, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, part_temperature_item, status, failed);
 }
 
-static vtx_status part_cooling_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status part_cooling_time_item(const struct batch *b, size_t i)
 {
-    vtx_part part;
-    batch_get_bytes(b, 0, i, &part, sizeof part);
-    vtx_cooling_time cooling;
-    const vtx_status answer = vtx_part_cooling_time(&part, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &cooling);
-    batch_put(b, 0, i, &cooling, sizeof cooling);
+    vtx_part part_room;
+    const vtx_part *const part = batch_record(b, 0, i, &part_room, sizeof part_room, _Alignof(vtx_part));
+    vtx_cooling_time cooling_room;
+    vtx_cooling_time *const cooling = batch_place(b, 0, i, &cooling_room, _Alignof(vtx_cooling_time));
+    const vtx_status answer = vtx_part_cooling_time(part, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), cooling);
+    batch_move(b, 0, i, cooling, &cooling_room, sizeof cooling_room);
     return answer;
 }
 
@@ -110,14 +115,15 @@ vtx_status vtx_part_cooling_time_batch(size_t n, const vtx_part *part, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, part_cooling_time_item, status, failed);
 }
 
-static vtx_status part_film_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status part_film_coefficient_item(const struct batch *b, size_t i)
 {
-    vtx_part part;
-    batch_get_bytes(b, 0, i, &part, sizeof part);
-    vtx_needed_film needed;
-    const vtx_status answer = vtx_part_film_coefficient(&part, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &needed);
-    batch_put(b, 0, i, &needed, sizeof needed);
+    vtx_part part_room;
+    const vtx_part *const part = batch_record(b, 0, i, &part_room, sizeof part_room, _Alignof(vtx_part));
+    vtx_needed_film needed_room;
+    vtx_needed_film *const needed = batch_place(b, 0, i, &needed_room, _Alignof(vtx_needed_film));
+    const vtx_status answer = vtx_part_film_coefficient(part, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), needed);
+    batch_move(b, 0, i, needed, &needed_room, sizeof needed_room);
     return answer;
 }
 
@@ -135,12 +141,13 @@ vtx_status vtx_part_film_coefficient_batch(size_t n, const vtx_part *part, ptrdi
         failed);
 }
 
-static vtx_status face_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status face_temperature_item(const struct batch *b, size_t i)
 {
-    double temperature;
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
     const vtx_status answer = vtx_face_temperature(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+        batch_get(b, 3, i), batch_get(b, 4, i), temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 
@@ -157,12 +164,13 @@ vtx_status vtx_face_temperature_batch(size_t n, const double *heat_flux, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, face_temperature_item, status, failed);
 }
 
-static vtx_status face_film_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status face_film_coefficient_item(const struct batch *b, size_t i)
 {
-    double film_coefficient;
+    double film_coefficient_room;
+    double *const film_coefficient = batch_place(b, 0, i, &film_coefficient_room, _Alignof(double));
     const vtx_status answer = vtx_face_film_coefficient(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &film_coefficient);
-    batch_put(b, 0, i, &film_coefficient, sizeof film_coefficient);
+        film_coefficient);
+    batch_move(b, 0, i, film_coefficient, &film_coefficient_room, sizeof film_coefficient_room);
     return answer;
 }
 
@@ -178,12 +186,13 @@ vtx_status vtx_face_film_coefficient_batch(size_t n, const double *heat_flux, pt
         failed);
 }
 
-static vtx_status radiating_part_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status radiating_part_time_item(const struct batch *b, size_t i)
 {
-    double time;
+    double time_room;
+    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
     const vtx_status answer = vtx_radiating_part_time(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), time);
+    batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
 }
 
@@ -203,11 +212,12 @@ vtx_status vtx_radiating_part_time_batch(size_t n, const double *areal_heat_capa
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, radiating_part_time_item, status, failed);
 }
 
-static vtx_status thermal_growth_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status thermal_growth_item(const struct batch *b, size_t i)
 {
-    double growth;
-    const vtx_status answer = vtx_thermal_growth(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), &growth);
-    batch_put(b, 0, i, &growth, sizeof growth);
+    double growth_room;
+    double *const growth = batch_place(b, 0, i, &growth_room, _Alignof(double));
+    const vtx_status answer = vtx_thermal_growth(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), growth);
+    batch_move(b, 0, i, growth, &growth_room, sizeof growth_room);
     return answer;
 }
 
@@ -221,11 +231,12 @@ vtx_status vtx_thermal_growth_batch(size_t n, const double *expansion, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, thermal_growth_item, status, failed);
 }
 
-static vtx_status softening_margin_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status softening_margin_item(const struct batch *b, size_t i)
 {
-    vtx_softening softening;
-    const vtx_status answer = vtx_softening_margin(b->selector[0], batch_get(b, 0, i), &softening);
-    batch_put(b, 0, i, &softening, sizeof softening);
+    vtx_softening softening_room;
+    vtx_softening *const softening = batch_place(b, 0, i, &softening_room, _Alignof(vtx_softening));
+    const vtx_status answer = vtx_softening_margin(b->selector[0], batch_get(b, 0, i), softening);
+    batch_move(b, 0, i, softening, &softening_room, sizeof softening_room);
     return answer;
 }
 

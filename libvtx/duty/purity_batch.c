@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status water_class_to_ask_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status water_class_to_ask_item(const struct batch *b, size_t i)
 {
-    int32_t water_class;
-    const vtx_status answer = vtx_water_class_to_ask(batch_get(b, 0, i), &water_class);
-    batch_put(b, 0, i, &water_class, sizeof water_class);
+    int32_t water_class_room;
+    int32_t *const water_class = batch_place(b, 0, i, &water_class_room, _Alignof(int32_t));
+    const vtx_status answer = vtx_water_class_to_ask(batch_get(b, 0, i), water_class);
+    batch_move(b, 0, i, water_class, &water_class_room, sizeof water_class_room);
     return answer;
 }
 
@@ -20,11 +21,12 @@ vtx_status vtx_water_class_to_ask_batch(size_t n, const double *pressure_dew_poi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_class_to_ask_item, status, failed);
 }
 
-static vtx_status oil_class_to_ask_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status oil_class_to_ask_item(const struct batch *b, size_t i)
 {
-    int32_t oil_class;
-    const vtx_status answer = vtx_oil_class_to_ask(batch_get(b, 0, i), batch_get(b, 1, i), &oil_class);
-    batch_put(b, 0, i, &oil_class, sizeof oil_class);
+    int32_t oil_class_room;
+    int32_t *const oil_class = batch_place(b, 0, i, &oil_class_room, _Alignof(int32_t));
+    const vtx_status answer = vtx_oil_class_to_ask(batch_get(b, 0, i), batch_get(b, 1, i), oil_class);
+    batch_move(b, 0, i, oil_class, &oil_class_room, sizeof oil_class_room);
     return answer;
 }
 
@@ -37,12 +39,13 @@ vtx_status vtx_oil_class_to_ask_batch(size_t n, const double *free_air, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, oil_class_to_ask_item, status, failed);
 }
 
-static vtx_status particle_class_to_ask_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status particle_class_to_ask_item(const struct batch *b, size_t i)
 {
-    int32_t particle_class;
+    int32_t particle_class_room;
+    int32_t *const particle_class = batch_place(b, 0, i, &particle_class_room, _Alignof(int32_t));
     const vtx_status answer = vtx_particle_class_to_ask(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &particle_class);
-    batch_put(b, 0, i, &particle_class, sizeof particle_class);
+        batch_get(b, 3, i), particle_class);
+    batch_move(b, 0, i, particle_class, &particle_class_room, sizeof particle_class_room);
     return answer;
 }
 

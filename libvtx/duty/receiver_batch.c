@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status receiver_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status receiver_time_item(const struct batch *b, size_t i)
 {
-    double time;
+    double time_room;
+    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
     const vtx_status answer = vtx_receiver_time(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), time);
+    batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
 }
 
@@ -25,12 +26,13 @@ vtx_status vtx_receiver_time_batch(size_t n, const double *volume, ptrdiff_t vol
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, receiver_time_item, status, failed);
 }
 
-static vtx_status receiver_volume_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status receiver_volume_item(const struct batch *b, size_t i)
 {
-    double volume;
+    double volume_room;
+    double *const volume = batch_place(b, 0, i, &volume_room, _Alignof(double));
     const vtx_status answer = vtx_receiver_volume(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &volume);
-    batch_put(b, 0, i, &volume, sizeof volume);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), volume);
+    batch_move(b, 0, i, volume, &volume_room, sizeof volume_room);
     return answer;
 }
 
@@ -47,12 +49,13 @@ vtx_status vtx_receiver_volume_batch(size_t n, const double *time, ptrdiff_t tim
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, receiver_volume_item, status, failed);
 }
 
-static vtx_status leakage_from_cycle_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status leakage_from_cycle_item(const struct batch *b, size_t i)
 {
-    double leakage;
+    double leakage_room;
+    double *const leakage = batch_place(b, 0, i, &leakage_room, _Alignof(double));
     const vtx_status answer = vtx_leakage_from_cycle(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &leakage);
-    batch_put(b, 0, i, &leakage, sizeof leakage);
+        leakage);
+    batch_move(b, 0, i, leakage, &leakage_room, sizeof leakage_room);
     return answer;
 }
 
@@ -67,12 +70,13 @@ vtx_status vtx_leakage_from_cycle_batch(size_t n, const double *free_air_deliver
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, leakage_from_cycle_item, status, failed);
 }
 
-static vtx_status leakage_from_decay_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status leakage_from_decay_item(const struct batch *b, size_t i)
 {
-    double leakage;
+    double leakage_room;
+    double *const leakage = batch_place(b, 0, i, &leakage_room, _Alignof(double));
     const vtx_status answer = vtx_leakage_from_decay(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &leakage);
-    batch_put(b, 0, i, &leakage, sizeof leakage);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), leakage);
+    batch_move(b, 0, i, leakage, &leakage_room, sizeof leakage_room);
     return answer;
 }
 

@@ -3,13 +3,14 @@
 
 #include "../base/batch.h"
 
-static vtx_status judge_surface_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status judge_surface_item(const struct batch *b, size_t i)
 {
-    vtx_room room;
-    batch_get_bytes(b, 0, i, &room, sizeof room);
-    vtx_surface_state state;
-    const vtx_status answer = vtx_judge_surface(&room, batch_get(b, 1, i), &state);
-    batch_put(b, 0, i, &state, sizeof state);
+    vtx_room room_room;
+    const vtx_room *const room = batch_record(b, 0, i, &room_room, sizeof room_room, _Alignof(vtx_room));
+    vtx_surface_state state_room;
+    vtx_surface_state *const state = batch_place(b, 0, i, &state_room, _Alignof(vtx_surface_state));
+    const vtx_status answer = vtx_judge_surface(room, batch_get(b, 1, i), state);
+    batch_move(b, 0, i, state, &state_room, sizeof state_room);
     return answer;
 }
 
@@ -22,13 +23,14 @@ vtx_status vtx_judge_surface_batch(size_t n, const vtx_room *room, ptrdiff_t roo
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, judge_surface_item, status, failed);
 }
 
-static vtx_status deposition_rate_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status deposition_rate_item(const struct batch *b, size_t i)
 {
-    vtx_room room;
-    batch_get_bytes(b, 0, i, &room, sizeof room);
-    vtx_deposition deposition;
-    const vtx_status answer = vtx_deposition_rate(&room, batch_get(b, 1, i), batch_get(b, 2, i), &deposition);
-    batch_put(b, 0, i, &deposition, sizeof deposition);
+    vtx_room room_room;
+    const vtx_room *const room = batch_record(b, 0, i, &room_room, sizeof room_room, _Alignof(vtx_room));
+    vtx_deposition deposition_room;
+    vtx_deposition *const deposition = batch_place(b, 0, i, &deposition_room, _Alignof(vtx_deposition));
+    const vtx_status answer = vtx_deposition_rate(room, batch_get(b, 1, i), batch_get(b, 2, i), deposition);
+    batch_move(b, 0, i, deposition, &deposition_room, sizeof deposition_room);
     return answer;
 }
 
@@ -43,11 +45,12 @@ vtx_status vtx_deposition_rate_batch(size_t n, const vtx_room *room, ptrdiff_t r
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, deposition_rate_item, status, failed);
 }
 
-static vtx_status vapour_diffusivity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status vapour_diffusivity_item(const struct batch *b, size_t i)
 {
-    double diffusivity;
-    const vtx_status answer = vtx_vapour_diffusivity(batch_get(b, 0, i), batch_get(b, 1, i), &diffusivity);
-    batch_put(b, 0, i, &diffusivity, sizeof diffusivity);
+    double diffusivity_room;
+    double *const diffusivity = batch_place(b, 0, i, &diffusivity_room, _Alignof(double));
+    const vtx_status answer = vtx_vapour_diffusivity(batch_get(b, 0, i), batch_get(b, 1, i), diffusivity);
+    batch_move(b, 0, i, diffusivity, &diffusivity_room, sizeof diffusivity_room);
     return answer;
 }
 
@@ -60,12 +63,13 @@ vtx_status vtx_vapour_diffusivity_batch(size_t n, const double *pressure, ptrdif
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, vapour_diffusivity_item, status, failed);
 }
 
-static vtx_status mass_transfer_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status mass_transfer_coefficient_item(const struct batch *b, size_t i)
 {
-    double coefficient;
+    double coefficient_room;
+    double *const coefficient = batch_place(b, 0, i, &coefficient_room, _Alignof(double));
     const vtx_status answer = vtx_mass_transfer_coefficient(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &coefficient);
-    batch_put(b, 0, i, &coefficient, sizeof coefficient);
+        batch_get(b, 2, i), batch_get(b, 3, i), coefficient);
+    batch_move(b, 0, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 
@@ -81,12 +85,13 @@ vtx_status vtx_mass_transfer_coefficient_batch(size_t n, const double *convectiv
         failed);
 }
 
-static vtx_status vapour_flux_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status vapour_flux_item(const struct batch *b, size_t i)
 {
-    double mass_flux;
+    double mass_flux_room;
+    double *const mass_flux = batch_place(b, 0, i, &mass_flux_room, _Alignof(double));
     const vtx_status answer = vtx_vapour_flux(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &mass_flux);
-    batch_put(b, 0, i, &mass_flux, sizeof mass_flux);
+        batch_get(b, 3, i), batch_get(b, 4, i), mass_flux);
+    batch_move(b, 0, i, mass_flux, &mass_flux_room, sizeof mass_flux_room);
     return answer;
 }
 
@@ -105,12 +110,13 @@ vtx_status vtx_vapour_flux_batch(size_t n, const double *coefficient, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, vapour_flux_item, status, failed);
 }
 
-static vtx_status wet_surface_flux_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status wet_surface_flux_item(const struct batch *b, size_t i)
 {
-    double heat_flux;
+    double heat_flux_room;
+    double *const heat_flux = batch_place(b, 0, i, &heat_flux_room, _Alignof(double));
     const vtx_status answer = vtx_wet_surface_flux(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &heat_flux);
-    batch_put(b, 0, i, &heat_flux, sizeof heat_flux);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), heat_flux);
+    batch_move(b, 0, i, heat_flux, &heat_flux_room, sizeof heat_flux_room);
     return answer;
 }
 
@@ -129,12 +135,13 @@ vtx_status vtx_wet_surface_flux_batch(size_t n, const double *convective_coeffic
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, wet_surface_flux_item, status, failed);
 }
 
-static vtx_status evaporation_drop_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status evaporation_drop_item(const struct batch *b, size_t i)
 {
-    double drop;
+    double drop_room;
+    double *const drop = batch_place(b, 0, i, &drop_room, _Alignof(double));
     const vtx_status answer = vtx_evaporation_drop(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &drop);
-    batch_put(b, 0, i, &drop, sizeof drop);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), drop);
+    batch_move(b, 0, i, drop, &drop_room, sizeof drop_room);
     return answer;
 }
 

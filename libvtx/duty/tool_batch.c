@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status fin_of_bar_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fin_of_bar_item(const struct batch *b, size_t i)
 {
-    vtx_fin fin;
+    vtx_fin fin_room;
+    vtx_fin *const fin = batch_place(b, 0, i, &fin_room, _Alignof(vtx_fin));
     const vtx_status answer = vtx_fin_of_bar(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &fin);
-    batch_put(b, 0, i, &fin, sizeof fin);
+        batch_get(b, 3, i), batch_get(b, 4, i), fin);
+    batch_move(b, 0, i, fin, &fin_room, sizeof fin_room);
     return answer;
 }
 
@@ -23,13 +24,15 @@ vtx_status vtx_fin_of_bar_batch(size_t n, const double *film_coefficient, ptrdif
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, fin_of_bar_item, status, failed);
 }
 
-static vtx_status tool_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status tool_temperature_item(const struct batch *b, size_t i)
 {
-    vtx_tool tool;
-    batch_get_bytes(b, 0, i, &tool, sizeof tool);
-    vtx_tool_temperatures temperatures;
-    const vtx_status answer = vtx_tool_temperature(&tool, batch_get(b, 1, i), batch_get(b, 2, i), &temperatures);
-    batch_put(b, 0, i, &temperatures, sizeof temperatures);
+    vtx_tool tool_room;
+    const vtx_tool *const tool = batch_record(b, 0, i, &tool_room, sizeof tool_room, _Alignof(vtx_tool));
+    vtx_tool_temperatures temperatures_room;
+    vtx_tool_temperatures *const temperatures = batch_place(b, 0, i, &temperatures_room,
+        _Alignof(vtx_tool_temperatures));
+    const vtx_status answer = vtx_tool_temperature(tool, batch_get(b, 1, i), batch_get(b, 2, i), temperatures);
+    batch_move(b, 0, i, temperatures, &temperatures_room, sizeof temperatures_room);
     return answer;
 }
 
@@ -43,14 +46,15 @@ vtx_status vtx_tool_temperature_batch(size_t n, const vtx_tool *tool, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, tool_temperature_item, status, failed);
 }
 
-static vtx_status tool_film_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status tool_film_coefficient_item(const struct batch *b, size_t i)
 {
-    vtx_tool tool;
-    batch_get_bytes(b, 0, i, &tool, sizeof tool);
-    vtx_tool_film film;
-    const vtx_status answer = vtx_tool_film_coefficient(&tool, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &film);
-    batch_put(b, 0, i, &film, sizeof film);
+    vtx_tool tool_room;
+    const vtx_tool *const tool = batch_record(b, 0, i, &tool_room, sizeof tool_room, _Alignof(vtx_tool));
+    vtx_tool_film film_room;
+    vtx_tool_film *const film = batch_place(b, 0, i, &film_room, _Alignof(vtx_tool_film));
+    const vtx_status answer = vtx_tool_film_coefficient(tool, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), film);
+    batch_move(b, 0, i, film, &film_room, sizeof film_room);
     return answer;
 }
 
@@ -66,14 +70,16 @@ vtx_status vtx_tool_film_coefficient_batch(size_t n, const vtx_tool *tool, ptrdi
         failed);
 }
 
-static vtx_status moving_band_rise_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status moving_band_rise_item(const struct batch *b, size_t i)
 {
-    double mean_rise;
-    double largest_rise;
+    double mean_rise_room;
+    double *const mean_rise = batch_place(b, 0, i, &mean_rise_room, _Alignof(double));
+    double largest_rise_room;
+    double *const largest_rise = batch_place(b, 1, i, &largest_rise_room, _Alignof(double));
     const vtx_status answer = vtx_moving_band_rise(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &mean_rise, &largest_rise);
-    batch_put(b, 0, i, &mean_rise, sizeof mean_rise);
-    batch_put(b, 1, i, &largest_rise, sizeof largest_rise);
+        batch_get(b, 3, i), batch_get(b, 4, i), mean_rise, largest_rise);
+    batch_move(b, 0, i, mean_rise, &mean_rise_room, sizeof mean_rise_room);
+    batch_move(b, 1, i, largest_rise, &largest_rise_room, sizeof largest_rise_room);
     return answer;
 }
 
@@ -89,14 +95,16 @@ vtx_status vtx_moving_band_rise_batch(size_t n, const double *heat_flux, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, moving_band_rise_item, status, failed);
 }
 
-static vtx_status standing_disc_rise_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status standing_disc_rise_item(const struct batch *b, size_t i)
 {
-    double mean_rise;
-    double centre_rise;
+    double mean_rise_room;
+    double *const mean_rise = batch_place(b, 0, i, &mean_rise_room, _Alignof(double));
+    double centre_rise_room;
+    double *const centre_rise = batch_place(b, 1, i, &centre_rise_room, _Alignof(double));
     const vtx_status answer = vtx_standing_disc_rise(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &mean_rise, &centre_rise);
-    batch_put(b, 0, i, &mean_rise, sizeof mean_rise);
-    batch_put(b, 1, i, &centre_rise, sizeof centre_rise);
+        mean_rise, centre_rise);
+    batch_move(b, 0, i, mean_rise, &mean_rise_room, sizeof mean_rise_room);
+    batch_move(b, 1, i, centre_rise, &centre_rise_room, sizeof centre_rise_room);
     return answer;
 }
 
@@ -111,12 +119,13 @@ vtx_status vtx_standing_disc_rise_batch(size_t n, const double *heat_flux, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, standing_disc_rise_item, status, failed);
 }
 
-static vtx_status moving_source_rise_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status moving_source_rise_item(const struct batch *b, size_t i)
 {
-    vtx_moving_source source;
+    vtx_moving_source source_room;
+    vtx_moving_source *const source = batch_place(b, 0, i, &source_room, _Alignof(vtx_moving_source));
     const vtx_status answer = vtx_moving_source_rise(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &source);
-    batch_put(b, 0, i, &source, sizeof source);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), source);
+    batch_move(b, 0, i, source, &source_room, sizeof source_room);
     return answer;
 }
 

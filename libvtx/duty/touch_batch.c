@@ -3,13 +3,15 @@
 
 #include "../base/batch.h"
 
-static vtx_status burn_threshold_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status burn_threshold_item(const struct batch *b, size_t i)
 {
-    double threshold_low;
-    double threshold_high;
-    const vtx_status answer = vtx_burn_threshold(b->selector[0], batch_get(b, 0, i), &threshold_low, &threshold_high);
-    batch_put(b, 0, i, &threshold_low, sizeof threshold_low);
-    batch_put(b, 1, i, &threshold_high, sizeof threshold_high);
+    double threshold_low_room;
+    double *const threshold_low = batch_place(b, 0, i, &threshold_low_room, _Alignof(double));
+    double threshold_high_room;
+    double *const threshold_high = batch_place(b, 1, i, &threshold_high_room, _Alignof(double));
+    const vtx_status answer = vtx_burn_threshold(b->selector[0], batch_get(b, 0, i), threshold_low, threshold_high);
+    batch_move(b, 0, i, threshold_low, &threshold_low_room, sizeof threshold_low_room);
+    batch_move(b, 1, i, threshold_high, &threshold_high_room, sizeof threshold_high_room);
     return answer;
 }
 
@@ -24,14 +26,15 @@ vtx_status vtx_burn_threshold_batch(size_t n, int32_t contact_class, const doubl
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, burn_threshold_item, status, failed);
 }
 
-static vtx_status touch_surface_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status touch_surface_item(const struct batch *b, size_t i)
 {
-    vtx_skin skin;
-    batch_get_bytes(b, 0, i, &skin, sizeof skin);
-    vtx_touch touch;
-    const vtx_status answer = vtx_touch_surface(&skin, b->selector[0], batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &touch);
-    batch_put(b, 0, i, &touch, sizeof touch);
+    vtx_skin skin_room;
+    const vtx_skin *const skin = batch_record(b, 0, i, &skin_room, sizeof skin_room, _Alignof(vtx_skin));
+    vtx_touch touch_room;
+    vtx_touch *const touch = batch_place(b, 0, i, &touch_room, _Alignof(vtx_touch));
+    const vtx_status answer = vtx_touch_surface(skin, b->selector[0], batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), touch);
+    batch_move(b, 0, i, touch, &touch_room, sizeof touch_room);
     return answer;
 }
 
@@ -47,14 +50,14 @@ vtx_status vtx_touch_surface_batch(size_t n, const vtx_skin *skin, ptrdiff_t ski
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, touch_surface_item, status, failed);
 }
 
-static vtx_status coldest_touchable_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status coldest_touchable_item(const struct batch *b, size_t i)
 {
-    vtx_skin skin;
-    batch_get_bytes(b, 0, i, &skin, sizeof skin);
-    double surface_temperature;
-    const vtx_status answer = vtx_coldest_touchable(&skin, batch_get(b, 1, i), batch_get(b, 2, i),
-        &surface_temperature);
-    batch_put(b, 0, i, &surface_temperature, sizeof surface_temperature);
+    vtx_skin skin_room;
+    const vtx_skin *const skin = batch_record(b, 0, i, &skin_room, sizeof skin_room, _Alignof(vtx_skin));
+    double surface_temperature_room;
+    double *const surface_temperature = batch_place(b, 0, i, &surface_temperature_room, _Alignof(double));
+    const vtx_status answer = vtx_coldest_touchable(skin, batch_get(b, 1, i), batch_get(b, 2, i), surface_temperature);
+    batch_move(b, 0, i, surface_temperature, &surface_temperature_room, sizeof surface_temperature_room);
     return answer;
 }
 

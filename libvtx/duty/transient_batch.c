@@ -3,13 +3,15 @@
 
 #include "../base/batch.h"
 
-static vtx_status transient_eigenvalue_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status transient_eigenvalue_item(const struct batch *b, size_t i)
 {
-    double eigenvalue;
-    double coefficient;
-    const vtx_status answer = vtx_transient_eigenvalue(b->selector[0], batch_get(b, 0, i), &eigenvalue, &coefficient);
-    batch_put(b, 0, i, &eigenvalue, sizeof eigenvalue);
-    batch_put(b, 1, i, &coefficient, sizeof coefficient);
+    double eigenvalue_room;
+    double *const eigenvalue = batch_place(b, 0, i, &eigenvalue_room, _Alignof(double));
+    double coefficient_room;
+    double *const coefficient = batch_place(b, 1, i, &coefficient_room, _Alignof(double));
+    const vtx_status answer = vtx_transient_eigenvalue(b->selector[0], batch_get(b, 0, i), eigenvalue, coefficient);
+    batch_move(b, 0, i, eigenvalue, &eigenvalue_room, sizeof eigenvalue_room);
+    batch_move(b, 1, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 
@@ -24,12 +26,13 @@ vtx_status vtx_transient_eigenvalue_batch(size_t n, int32_t body, const double *
         failed);
 }
 
-static vtx_status transient_shares_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status transient_shares_item(const struct batch *b, size_t i)
 {
-    vtx_transient transient;
+    vtx_transient transient_room;
+    vtx_transient *const transient = batch_place(b, 0, i, &transient_room, _Alignof(vtx_transient));
     const vtx_status answer = vtx_transient_shares(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &transient);
-    batch_put(b, 0, i, &transient, sizeof transient);
+        batch_get(b, 2, i), transient);
+    batch_move(b, 0, i, transient, &transient_room, sizeof transient_room);
     return answer;
 }
 
@@ -44,12 +47,13 @@ vtx_status vtx_transient_shares_batch(size_t n, int32_t body, const double *biot
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, transient_shares_item, status, failed);
 }
 
-static vtx_status transient_fourier_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status transient_fourier_item(const struct batch *b, size_t i)
 {
-    double fourier;
+    double fourier_room;
+    double *const fourier = batch_place(b, 0, i, &fourier_room, _Alignof(double));
     const vtx_status answer = vtx_transient_fourier(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &fourier);
-    batch_put(b, 0, i, &fourier, sizeof fourier);
+        batch_get(b, 2, i), fourier);
+    batch_move(b, 0, i, fourier, &fourier_room, sizeof fourier_room);
     return answer;
 }
 
@@ -64,13 +68,14 @@ vtx_status vtx_transient_fourier_batch(size_t n, int32_t body, const double *bio
         failed);
 }
 
-static vtx_status body_temperatures_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status body_temperatures_item(const struct batch *b, size_t i)
 {
-    vtx_body_state state;
+    vtx_body_state state_room;
+    vtx_body_state *const state = batch_place(b, 0, i, &state_room, _Alignof(vtx_body_state));
     const vtx_status answer = vtx_body_temperatures(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
-        batch_get(b, 7, i), &state);
-    batch_put(b, 0, i, &state, sizeof state);
+        batch_get(b, 7, i), state);
+    batch_move(b, 0, i, state, &state_room, sizeof state_room);
     return answer;
 }
 
@@ -92,13 +97,14 @@ vtx_status vtx_body_temperatures_batch(size_t n, int32_t body, const double *hal
         failed);
 }
 
-static vtx_status body_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status body_time_item(const struct batch *b, size_t i)
 {
-    double time;
+    double time_room;
+    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
     const vtx_status answer = vtx_body_time(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
-        batch_get(b, 7, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
+        batch_get(b, 7, i), time);
+    batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
 }
 
@@ -120,12 +126,13 @@ vtx_status vtx_body_time_batch(size_t n, int32_t body, const double *half_thickn
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, body_time_item, status, failed);
 }
 
-static vtx_status depth_temperature_fixed_surface_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status depth_temperature_fixed_surface_item(const struct batch *b, size_t i)
 {
-    double temperature;
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
     const vtx_status answer = vtx_depth_temperature_fixed_surface(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 
@@ -143,12 +150,13 @@ vtx_status vtx_depth_temperature_fixed_surface_batch(size_t n, const double *dif
         status, failed);
 }
 
-static vtx_status penetration_depth_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status penetration_depth_item(const struct batch *b, size_t i)
 {
-    double depth;
+    double depth_room;
+    double *const depth = batch_place(b, 0, i, &depth_room, _Alignof(double));
     const vtx_status answer = vtx_penetration_depth(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &depth);
-    batch_put(b, 0, i, &depth, sizeof depth);
+        batch_get(b, 3, i), batch_get(b, 4, i), depth);
+    batch_move(b, 0, i, depth, &depth_room, sizeof depth_room);
     return answer;
 }
 
@@ -165,12 +173,13 @@ vtx_status vtx_penetration_depth_batch(size_t n, const double *diffusivity, ptrd
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, penetration_depth_item, status, failed);
 }
 
-static vtx_status depth_temperature_fixed_flux_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status depth_temperature_fixed_flux_item(const struct batch *b, size_t i)
 {
-    double temperature;
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
     const vtx_status answer = vtx_depth_temperature_fixed_flux(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 
@@ -189,13 +198,14 @@ vtx_status vtx_depth_temperature_fixed_flux_batch(size_t n, const double *conduc
         status, failed);
 }
 
-static vtx_status depth_temperature_in_stream_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status depth_temperature_in_stream_item(const struct batch *b, size_t i)
 {
-    double temperature;
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
     const vtx_status answer = vtx_depth_temperature_in_stream(batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
-        &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+        temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 
@@ -214,12 +224,13 @@ vtx_status vtx_depth_temperature_in_stream_batch(size_t n, const double *conduct
         failed);
 }
 
-static vtx_status depth_time_in_stream_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status depth_time_in_stream_item(const struct batch *b, size_t i)
 {
-    double time;
+    double time_room;
+    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
     const vtx_status answer = vtx_depth_time_in_stream(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), &time);
-    batch_put(b, 0, i, &time, sizeof time);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), time);
+    batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
 }
 
@@ -238,12 +249,13 @@ vtx_status vtx_depth_time_in_stream_batch(size_t n, const double *conductivity, 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, depth_time_in_stream_item, status, failed);
 }
 
-static vtx_status depth_temperature_pulse_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status depth_temperature_pulse_item(const struct batch *b, size_t i)
 {
-    double temperature;
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
     const vtx_status answer = vtx_depth_temperature_pulse(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 
@@ -262,12 +274,13 @@ vtx_status vtx_depth_temperature_pulse_batch(size_t n, const double *volumetric_
         failed);
 }
 
-static vtx_status thermal_diffusivity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status thermal_diffusivity_item(const struct batch *b, size_t i)
 {
-    double diffusivity;
+    double diffusivity_room;
+    double *const diffusivity = batch_place(b, 0, i, &diffusivity_room, _Alignof(double));
     const vtx_status answer = vtx_thermal_diffusivity(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &diffusivity);
-    batch_put(b, 0, i, &diffusivity, sizeof diffusivity);
+        diffusivity);
+    batch_move(b, 0, i, diffusivity, &diffusivity_room, sizeof diffusivity_room);
     return answer;
 }
 
@@ -281,11 +294,12 @@ vtx_status vtx_thermal_diffusivity_batch(size_t n, const double *conductivity, p
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, thermal_diffusivity_item, status, failed);
 }
 
-static vtx_status thermal_effusivity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status thermal_effusivity_item(const struct batch *b, size_t i)
 {
-    double effusivity;
-    const vtx_status answer = vtx_thermal_effusivity(batch_get(b, 0, i), batch_get(b, 1, i), &effusivity);
-    batch_put(b, 0, i, &effusivity, sizeof effusivity);
+    double effusivity_room;
+    double *const effusivity = batch_place(b, 0, i, &effusivity_room, _Alignof(double));
+    const vtx_status answer = vtx_thermal_effusivity(batch_get(b, 0, i), batch_get(b, 1, i), effusivity);
+    batch_move(b, 0, i, effusivity, &effusivity_room, sizeof effusivity_room);
     return answer;
 }
 
@@ -298,12 +312,13 @@ vtx_status vtx_thermal_effusivity_batch(size_t n, const double *conductivity, pt
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, thermal_effusivity_item, status, failed);
 }
 
-static vtx_status contact_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status contact_temperature_item(const struct batch *b, size_t i)
 {
-    double temperature;
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
     const vtx_status answer = vtx_contact_temperature(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+        batch_get(b, 3, i), temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 

@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status bore_at_least_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status bore_at_least_item(const struct batch *b, size_t i)
 {
-    vtx_bore bore;
-    const vtx_status answer = vtx_bore_at_least(b->selector[0], batch_get(b, 0, i), &bore);
-    batch_put(b, 0, i, &bore, sizeof bore);
+    vtx_bore bore_room;
+    vtx_bore *const bore = batch_place(b, 0, i, &bore_room, _Alignof(vtx_bore));
+    const vtx_status answer = vtx_bore_at_least(b->selector[0], batch_get(b, 0, i), bore);
+    batch_move(b, 0, i, bore, &bore_room, sizeof bore_room);
     return answer;
 }
 

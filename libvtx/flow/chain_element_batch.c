@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status chain_hose_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status chain_hose_item(const struct batch *b, size_t i)
 {
-    vtx_chain_element element;
-    const vtx_status answer = vtx_chain_hose(batch_get(b, 0, i), batch_get(b, 1, i), &element);
-    batch_put(b, 0, i, &element, sizeof element);
+    vtx_chain_element element_room;
+    vtx_chain_element *const element = batch_place(b, 0, i, &element_room, _Alignof(vtx_chain_element));
+    const vtx_status answer = vtx_chain_hose(batch_get(b, 0, i), batch_get(b, 1, i), element);
+    batch_move(b, 0, i, element, &element_room, sizeof element_room);
     return answer;
 }
 
@@ -20,12 +21,13 @@ vtx_status vtx_chain_hose_batch(size_t n, const double *diameter, ptrdiff_t diam
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, chain_hose_item, status, failed);
 }
 
-static vtx_status chain_pipe_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status chain_pipe_item(const struct batch *b, size_t i)
 {
-    vtx_chain_element element;
+    vtx_chain_element element_room;
+    vtx_chain_element *const element = batch_place(b, 0, i, &element_room, _Alignof(vtx_chain_element));
     const vtx_status answer = vtx_chain_pipe(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &element);
-    batch_put(b, 0, i, &element, sizeof element);
+        batch_get(b, 3, i), element);
+    batch_move(b, 0, i, element, &element_room, sizeof element_room);
     return answer;
 }
 
@@ -40,11 +42,12 @@ vtx_status vtx_chain_pipe_batch(size_t n, const double *diameter, ptrdiff_t diam
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, chain_pipe_item, status, failed);
 }
 
-static vtx_status chain_conductance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status chain_conductance_item(const struct batch *b, size_t i)
 {
-    vtx_chain_element element;
-    const vtx_status answer = vtx_chain_conductance(batch_get(b, 0, i), batch_get(b, 1, i), &element);
-    batch_put(b, 0, i, &element, sizeof element);
+    vtx_chain_element element_room;
+    vtx_chain_element *const element = batch_place(b, 0, i, &element_room, _Alignof(vtx_chain_element));
+    const vtx_status answer = vtx_chain_conductance(batch_get(b, 0, i), batch_get(b, 1, i), element);
+    batch_move(b, 0, i, element, &element_room, sizeof element_room);
     return answer;
 }
 
@@ -57,11 +60,12 @@ vtx_status vtx_chain_conductance_batch(size_t n, const double *conductance, ptrd
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, chain_conductance_item, status, failed);
 }
 
-static vtx_status chain_coupling_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status chain_coupling_item(const struct batch *b, size_t i)
 {
-    vtx_chain_element element;
-    const vtx_status answer = vtx_chain_coupling(batch_get(b, 0, i), &element);
-    batch_put(b, 0, i, &element, sizeof element);
+    vtx_chain_element element_room;
+    vtx_chain_element *const element = batch_place(b, 0, i, &element_room, _Alignof(vtx_chain_element));
+    const vtx_status answer = vtx_chain_coupling(batch_get(b, 0, i), element);
+    batch_move(b, 0, i, element, &element_room, sizeof element_room);
     return answer;
 }
 
@@ -73,11 +77,12 @@ vtx_status vtx_chain_coupling_batch(size_t n, const double *nominal_diameter, pt
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, chain_coupling_item, status, failed);
 }
 
-static vtx_status chain_orifice_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status chain_orifice_item(const struct batch *b, size_t i)
 {
-    vtx_chain_element element;
-    const vtx_status answer = vtx_chain_orifice(batch_get(b, 0, i), batch_get(b, 1, i), &element);
-    batch_put(b, 0, i, &element, sizeof element);
+    vtx_chain_element element_room;
+    vtx_chain_element *const element = batch_place(b, 0, i, &element_room, _Alignof(vtx_chain_element));
+    const vtx_status answer = vtx_chain_orifice(batch_get(b, 0, i), batch_get(b, 1, i), element);
+    batch_move(b, 0, i, element, &element_room, sizeof element_room);
     return answer;
 }
 
@@ -90,11 +95,12 @@ vtx_status vtx_chain_orifice_batch(size_t n, const double *area, ptrdiff_t area_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, chain_orifice_item, status, failed);
 }
 
-static vtx_status chain_valve_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status chain_valve_item(const struct batch *b, size_t i)
 {
-    vtx_chain_element element;
-    const vtx_status answer = vtx_chain_valve(batch_get(b, 0, i), batch_get(b, 1, i), &element);
-    batch_put(b, 0, i, &element, sizeof element);
+    vtx_chain_element element_room;
+    vtx_chain_element *const element = batch_place(b, 0, i, &element_room, _Alignof(vtx_chain_element));
+    const vtx_status answer = vtx_chain_valve(batch_get(b, 0, i), batch_get(b, 1, i), element);
+    batch_move(b, 0, i, element, &element_room, sizeof element_room);
     return answer;
 }
 
@@ -108,12 +114,13 @@ vtx_status vtx_chain_valve_batch(size_t n, const double *flow_coefficient, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, chain_valve_item, status, failed);
 }
 
-static vtx_status chain_filter_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status chain_filter_item(const struct batch *b, size_t i)
 {
-    vtx_chain_element element;
+    vtx_chain_element element_room;
+    vtx_chain_element *const element = batch_place(b, 0, i, &element_room, _Alignof(vtx_chain_element));
     const vtx_status answer = vtx_chain_filter(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &element);
-    batch_put(b, 0, i, &element, sizeof element);
+        batch_get(b, 3, i), batch_get(b, 4, i), element);
+    batch_move(b, 0, i, element, &element_room, sizeof element_room);
     return answer;
 }
 
@@ -130,12 +137,13 @@ vtx_status vtx_chain_filter_batch(size_t n, const double *pressure_loss, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, chain_filter_item, status, failed);
 }
 
-static vtx_status chain_regulator_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status chain_regulator_item(const struct batch *b, size_t i)
 {
-    vtx_chain_element element;
+    vtx_chain_element element_room;
+    vtx_chain_element *const element = batch_place(b, 0, i, &element_room, _Alignof(vtx_chain_element));
     const vtx_status answer = vtx_chain_regulator(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &element);
-    batch_put(b, 0, i, &element, sizeof element);
+        batch_get(b, 3, i), batch_get(b, 4, i), element);
+    batch_move(b, 0, i, element, &element_room, sizeof element_room);
     return answer;
 }
 
@@ -152,11 +160,12 @@ vtx_status vtx_chain_regulator_batch(size_t n, const double *set_pressure, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, chain_regulator_item, status, failed);
 }
 
-static vtx_status chain_manifold_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status chain_manifold_item(const struct batch *b, size_t i)
 {
-    vtx_chain_element element;
-    const vtx_status answer = vtx_chain_manifold(batch_get(b, 0, i), batch_get(b, 1, i), &element);
-    batch_put(b, 0, i, &element, sizeof element);
+    vtx_chain_element element_room;
+    vtx_chain_element *const element = batch_place(b, 0, i, &element_room, _Alignof(vtx_chain_element));
+    const vtx_status answer = vtx_chain_manifold(batch_get(b, 0, i), batch_get(b, 1, i), element);
+    batch_move(b, 0, i, element, &element_room, sizeof element_room);
     return answer;
 }
 

@@ -3,16 +3,19 @@
 
 #include "../base/batch.h"
 
-static vtx_status component_mass_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status component_mass_flow_item(const struct batch *b, size_t i)
 {
-    vtx_component component;
-    batch_get_bytes(b, 0, i, &component, sizeof component);
-    double mass_flow;
-    int32_t choked;
-    const vtx_status answer = vtx_component_mass_flow(&component, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &mass_flow, &choked);
-    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
-    batch_put(b, 1, i, &choked, sizeof choked);
+    vtx_component component_room;
+    const vtx_component *const component = batch_record(b, 0, i, &component_room, sizeof component_room,
+        _Alignof(vtx_component));
+    double mass_flow_room;
+    double *const mass_flow = batch_place(b, 0, i, &mass_flow_room, _Alignof(double));
+    int32_t choked_room;
+    int32_t *const choked = batch_place(b, 1, i, &choked_room, _Alignof(int32_t));
+    const vtx_status answer = vtx_component_mass_flow(component, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), mass_flow, choked);
+    batch_move(b, 0, i, mass_flow, &mass_flow_room, sizeof mass_flow_room);
+    batch_move(b, 1, i, choked, &choked_room, sizeof choked_room);
     return answer;
 }
 
@@ -28,14 +31,16 @@ vtx_status vtx_component_mass_flow_batch(size_t n, const vtx_component *componen
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, component_mass_flow_item, status, failed);
 }
 
-static vtx_status component_conductance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status component_conductance_item(const struct batch *b, size_t i)
 {
-    vtx_component component;
-    batch_get_bytes(b, 0, i, &component, sizeof component);
-    double conductance;
-    const vtx_status answer = vtx_component_conductance(&component, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &conductance);
-    batch_put(b, 0, i, &conductance, sizeof conductance);
+    vtx_component component_room;
+    const vtx_component *const component = batch_record(b, 0, i, &component_room, sizeof component_room,
+        _Alignof(vtx_component));
+    double conductance_room;
+    double *const conductance = batch_place(b, 0, i, &conductance_room, _Alignof(double));
+    const vtx_status answer = vtx_component_conductance(component, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), conductance);
+    batch_move(b, 0, i, conductance, &conductance_room, sizeof conductance_room);
     return answer;
 }
 
@@ -53,16 +58,19 @@ vtx_status vtx_component_conductance_batch(size_t n, const vtx_component *compon
         failed);
 }
 
-static vtx_status component_outlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status component_outlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_component component;
-    batch_get_bytes(b, 0, i, &component, sizeof component);
-    double outlet_pressure;
-    double attainable_mass_flow;
-    const vtx_status answer = vtx_component_outlet_pressure(&component, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &outlet_pressure, &attainable_mass_flow);
-    batch_put(b, 0, i, &outlet_pressure, sizeof outlet_pressure);
-    batch_put(b, 1, i, &attainable_mass_flow, sizeof attainable_mass_flow);
+    vtx_component component_room;
+    const vtx_component *const component = batch_record(b, 0, i, &component_room, sizeof component_room,
+        _Alignof(vtx_component));
+    double outlet_pressure_room;
+    double *const outlet_pressure = batch_place(b, 0, i, &outlet_pressure_room, _Alignof(double));
+    double attainable_mass_flow_room;
+    double *const attainable_mass_flow = batch_place(b, 1, i, &attainable_mass_flow_room, _Alignof(double));
+    const vtx_status answer = vtx_component_outlet_pressure(component, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), outlet_pressure, attainable_mass_flow);
+    batch_move(b, 0, i, outlet_pressure, &outlet_pressure_room, sizeof outlet_pressure_room);
+    batch_move(b, 1, i, attainable_mass_flow, &attainable_mass_flow_room, sizeof attainable_mass_flow_room);
     return answer;
 }
 
@@ -80,14 +88,16 @@ vtx_status vtx_component_outlet_pressure_batch(size_t n, const vtx_component *co
         failed);
 }
 
-static vtx_status component_inlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status component_inlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_component component;
-    batch_get_bytes(b, 0, i, &component, sizeof component);
-    double inlet_pressure;
-    const vtx_status answer = vtx_component_inlet_pressure(&component, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &inlet_pressure);
-    batch_put(b, 0, i, &inlet_pressure, sizeof inlet_pressure);
+    vtx_component component_room;
+    const vtx_component *const component = batch_record(b, 0, i, &component_room, sizeof component_room,
+        _Alignof(vtx_component));
+    double inlet_pressure_room;
+    double *const inlet_pressure = batch_place(b, 0, i, &inlet_pressure_room, _Alignof(double));
+    const vtx_status answer = vtx_component_inlet_pressure(component, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), inlet_pressure);
+    batch_move(b, 0, i, inlet_pressure, &inlet_pressure_room, sizeof inlet_pressure_room);
     return answer;
 }
 
@@ -103,16 +113,19 @@ vtx_status vtx_component_inlet_pressure_batch(size_t n, const vtx_component *com
         failed);
 }
 
-static vtx_status conductance_in_series_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conductance_in_series_item(const struct batch *b, size_t i)
 {
-    double conductance;
-    double critical_ratio;
-    double choking_ratio;
+    double conductance_room;
+    double *const conductance = batch_place(b, 0, i, &conductance_room, _Alignof(double));
+    double critical_ratio_room;
+    double *const critical_ratio = batch_place(b, 1, i, &critical_ratio_room, _Alignof(double));
+    double choking_ratio_room;
+    double *const choking_ratio = batch_place(b, 2, i, &choking_ratio_room, _Alignof(double));
     const vtx_status answer = vtx_conductance_in_series(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &conductance, &critical_ratio, &choking_ratio);
-    batch_put(b, 0, i, &conductance, sizeof conductance);
-    batch_put(b, 1, i, &critical_ratio, sizeof critical_ratio);
-    batch_put(b, 2, i, &choking_ratio, sizeof choking_ratio);
+        batch_get(b, 3, i), conductance, critical_ratio, choking_ratio);
+    batch_move(b, 0, i, conductance, &conductance_room, sizeof conductance_room);
+    batch_move(b, 1, i, critical_ratio, &critical_ratio_room, sizeof critical_ratio_room);
+    batch_move(b, 2, i, choking_ratio, &choking_ratio_room, sizeof choking_ratio_room);
     return answer;
 }
 
@@ -134,14 +147,16 @@ vtx_status vtx_conductance_in_series_batch(size_t n, const double *upstream_cond
         failed);
 }
 
-static vtx_status conductance_in_parallel_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conductance_in_parallel_item(const struct batch *b, size_t i)
 {
-    double conductance;
-    double critical_ratio;
+    double conductance_room;
+    double *const conductance = batch_place(b, 0, i, &conductance_room, _Alignof(double));
+    double critical_ratio_room;
+    double *const critical_ratio = batch_place(b, 1, i, &critical_ratio_room, _Alignof(double));
     const vtx_status answer = vtx_conductance_in_parallel(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &conductance, &critical_ratio);
-    batch_put(b, 0, i, &conductance, sizeof conductance);
-    batch_put(b, 1, i, &critical_ratio, sizeof critical_ratio);
+        batch_get(b, 3, i), conductance, critical_ratio);
+    batch_move(b, 0, i, conductance, &conductance_room, sizeof conductance_room);
+    batch_move(b, 1, i, critical_ratio, &critical_ratio_room, sizeof critical_ratio_room);
     return answer;
 }
 
@@ -161,14 +176,16 @@ vtx_status vtx_conductance_in_parallel_batch(size_t n, const double *first_condu
         failed);
 }
 
-static vtx_status tube_conductance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status tube_conductance_item(const struct batch *b, size_t i)
 {
-    double conductance;
-    double critical_ratio;
-    const vtx_status answer = vtx_tube_conductance(batch_get(b, 0, i), batch_get(b, 1, i), &conductance,
-        &critical_ratio);
-    batch_put(b, 0, i, &conductance, sizeof conductance);
-    batch_put(b, 1, i, &critical_ratio, sizeof critical_ratio);
+    double conductance_room;
+    double *const conductance = batch_place(b, 0, i, &conductance_room, _Alignof(double));
+    double critical_ratio_room;
+    double *const critical_ratio = batch_place(b, 1, i, &critical_ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_tube_conductance(batch_get(b, 0, i), batch_get(b, 1, i), conductance,
+        critical_ratio);
+    batch_move(b, 0, i, conductance, &conductance_room, sizeof conductance_room);
+    batch_move(b, 1, i, critical_ratio, &critical_ratio_room, sizeof critical_ratio_room);
     return answer;
 }
 

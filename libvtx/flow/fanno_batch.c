@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status fanno_length_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_length_item(const struct batch *b, size_t i)
 {
-    double length;
-    const vtx_status answer = vtx_fanno_length(batch_get(b, 0, i), batch_get(b, 1, i), &length);
-    batch_put(b, 0, i, &length, sizeof length);
+    double length_room;
+    double *const length = batch_place(b, 0, i, &length_room, _Alignof(double));
+    const vtx_status answer = vtx_fanno_length(batch_get(b, 0, i), batch_get(b, 1, i), length);
+    batch_move(b, 0, i, length, &length_room, sizeof length_room);
     return answer;
 }
 
@@ -19,11 +20,12 @@ vtx_status vtx_fanno_length_batch(size_t n, const double *gamma, ptrdiff_t gamma
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, fanno_length_item, status, failed);
 }
 
-static vtx_status fanno_mach_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_mach_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_fanno_mach(batch_get(b, 0, i), batch_get(b, 1, i), b->selector[0], &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_fanno_mach(batch_get(b, 0, i), batch_get(b, 1, i), b->selector[0], mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -36,12 +38,13 @@ vtx_status vtx_fanno_mach_batch(size_t n, const double *gamma, ptrdiff_t gamma_s
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, fanno_mach_item, status, failed);
 }
 
-static vtx_status fanno_outlet_mach_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_outlet_mach_item(const struct batch *b, size_t i)
 {
-    double outlet_mach;
+    double outlet_mach_room;
+    double *const outlet_mach = batch_place(b, 0, i, &outlet_mach_room, _Alignof(double));
     const vtx_status answer = vtx_fanno_outlet_mach(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &outlet_mach);
-    batch_put(b, 0, i, &outlet_mach, sizeof outlet_mach);
+        outlet_mach);
+    batch_move(b, 0, i, outlet_mach, &outlet_mach_room, sizeof outlet_mach_room);
     return answer;
 }
 
@@ -55,11 +58,12 @@ vtx_status vtx_fanno_outlet_mach_batch(size_t n, const double *gamma, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, fanno_outlet_mach_item, status, failed);
 }
 
-static vtx_status fanno_temperature_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_temperature_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_fanno_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_fanno_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -73,11 +77,12 @@ vtx_status vtx_fanno_temperature_ratio_batch(size_t n, const double *gamma, ptrd
         failed);
 }
 
-static vtx_status fanno_mach_from_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_mach_from_temperature_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_fanno_mach_from_temperature(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_fanno_mach_from_temperature(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -91,11 +96,12 @@ vtx_status vtx_fanno_mach_from_temperature_batch(size_t n, const double *gamma, 
         failed);
 }
 
-static vtx_status fanno_pressure_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_pressure_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_fanno_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_fanno_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -107,11 +113,12 @@ vtx_status vtx_fanno_pressure_ratio_batch(size_t n, const double *gamma, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, fanno_pressure_ratio_item, status, failed);
 }
 
-static vtx_status fanno_mach_from_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_mach_from_pressure_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_fanno_mach_from_pressure(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_fanno_mach_from_pressure(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -125,11 +132,12 @@ vtx_status vtx_fanno_mach_from_pressure_batch(size_t n, const double *gamma, ptr
         failed);
 }
 
-static vtx_status fanno_velocity_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_velocity_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_fanno_velocity_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_fanno_velocity_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -141,11 +149,12 @@ vtx_status vtx_fanno_velocity_ratio_batch(size_t n, const double *gamma, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, fanno_velocity_ratio_item, status, failed);
 }
 
-static vtx_status fanno_mach_from_velocity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_mach_from_velocity_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_fanno_mach_from_velocity(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_fanno_mach_from_velocity(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -159,11 +168,12 @@ vtx_status vtx_fanno_mach_from_velocity_batch(size_t n, const double *gamma, ptr
         failed);
 }
 
-static vtx_status fanno_stagnation_pressure_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanno_stagnation_pressure_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_fanno_stagnation_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_fanno_stagnation_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 

@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status kv_from_cv_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status kv_from_cv_item(const struct batch *b, size_t i)
 {
-    double kv;
-    const vtx_status answer = vtx_kv_from_cv(batch_get(b, 0, i), &kv);
-    batch_put(b, 0, i, &kv, sizeof kv);
+    double kv_room;
+    double *const kv = batch_place(b, 0, i, &kv_room, _Alignof(double));
+    const vtx_status answer = vtx_kv_from_cv(batch_get(b, 0, i), kv);
+    batch_move(b, 0, i, kv, &kv_room, sizeof kv_room);
     return answer;
 }
 
@@ -19,11 +20,12 @@ vtx_status vtx_kv_from_cv_batch(size_t n, const double *cv, ptrdiff_t cv_stride,
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, kv_from_cv_item, status, failed);
 }
 
-static vtx_status cv_from_kv_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cv_from_kv_item(const struct batch *b, size_t i)
 {
-    double cv;
-    const vtx_status answer = vtx_cv_from_kv(batch_get(b, 0, i), &cv);
-    batch_put(b, 0, i, &cv, sizeof cv);
+    double cv_room;
+    double *const cv = batch_place(b, 0, i, &cv_room, _Alignof(double));
+    const vtx_status answer = vtx_cv_from_kv(batch_get(b, 0, i), cv);
+    batch_move(b, 0, i, cv, &cv_room, sizeof cv_room);
     return answer;
 }
 
@@ -35,11 +37,12 @@ vtx_status vtx_cv_from_kv_batch(size_t n, const double *kv, ptrdiff_t kv_stride,
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cv_from_kv_item, status, failed);
 }
 
-static vtx_status area_from_kv_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status area_from_kv_item(const struct batch *b, size_t i)
 {
-    double area;
-    const vtx_status answer = vtx_area_from_kv(batch_get(b, 0, i), &area);
-    batch_put(b, 0, i, &area, sizeof area);
+    double area_room;
+    double *const area = batch_place(b, 0, i, &area_room, _Alignof(double));
+    const vtx_status answer = vtx_area_from_kv(batch_get(b, 0, i), area);
+    batch_move(b, 0, i, area, &area_room, sizeof area_room);
     return answer;
 }
 
@@ -51,11 +54,12 @@ vtx_status vtx_area_from_kv_batch(size_t n, const double *kv, ptrdiff_t kv_strid
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, area_from_kv_item, status, failed);
 }
 
-static vtx_status kv_from_area_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status kv_from_area_item(const struct batch *b, size_t i)
 {
-    double kv;
-    const vtx_status answer = vtx_kv_from_area(batch_get(b, 0, i), &kv);
-    batch_put(b, 0, i, &kv, sizeof kv);
+    double kv_room;
+    double *const kv = batch_place(b, 0, i, &kv_room, _Alignof(double));
+    const vtx_status answer = vtx_kv_from_area(batch_get(b, 0, i), kv);
+    batch_move(b, 0, i, kv, &kv_room, sizeof kv_room);
     return answer;
 }
 
@@ -67,13 +71,14 @@ vtx_status vtx_kv_from_area_batch(size_t n, const double *area, ptrdiff_t area_s
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, kv_from_area_item, status, failed);
 }
 
-static vtx_status conductance_from_area_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conductance_from_area_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double conductance;
-    const vtx_status answer = vtx_conductance_from_area(&gas, batch_get(b, 1, i), &conductance);
-    batch_put(b, 0, i, &conductance, sizeof conductance);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double conductance_room;
+    double *const conductance = batch_place(b, 0, i, &conductance_room, _Alignof(double));
+    const vtx_status answer = vtx_conductance_from_area(gas, batch_get(b, 1, i), conductance);
+    batch_move(b, 0, i, conductance, &conductance_room, sizeof conductance_room);
     return answer;
 }
 
@@ -86,13 +91,14 @@ vtx_status vtx_conductance_from_area_batch(size_t n, const vtx_gas *gas, ptrdiff
         failed);
 }
 
-static vtx_status area_from_conductance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status area_from_conductance_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double area;
-    const vtx_status answer = vtx_area_from_conductance(&gas, batch_get(b, 1, i), &area);
-    batch_put(b, 0, i, &area, sizeof area);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double area_room;
+    double *const area = batch_place(b, 0, i, &area_room, _Alignof(double));
+    const vtx_status answer = vtx_area_from_conductance(gas, batch_get(b, 1, i), area);
+    batch_move(b, 0, i, area, &area_room, sizeof area_room);
     return answer;
 }
 
@@ -106,13 +112,14 @@ vtx_status vtx_area_from_conductance_batch(size_t n, const vtx_gas *gas, ptrdiff
         failed);
 }
 
-static vtx_status conductance_from_kv_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conductance_from_kv_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double conductance;
-    const vtx_status answer = vtx_conductance_from_kv(&gas, batch_get(b, 1, i), batch_get(b, 2, i), &conductance);
-    batch_put(b, 0, i, &conductance, sizeof conductance);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double conductance_room;
+    double *const conductance = batch_place(b, 0, i, &conductance_room, _Alignof(double));
+    const vtx_status answer = vtx_conductance_from_kv(gas, batch_get(b, 1, i), batch_get(b, 2, i), conductance);
+    batch_move(b, 0, i, conductance, &conductance_room, sizeof conductance_room);
     return answer;
 }
 
@@ -126,13 +133,14 @@ vtx_status vtx_conductance_from_kv_batch(size_t n, const vtx_gas *gas, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, conductance_from_kv_item, status, failed);
 }
 
-static vtx_status kv_from_conductance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status kv_from_conductance_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double kv;
-    const vtx_status answer = vtx_kv_from_conductance(&gas, batch_get(b, 1, i), batch_get(b, 2, i), &kv);
-    batch_put(b, 0, i, &kv, sizeof kv);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double kv_room;
+    double *const kv = batch_place(b, 0, i, &kv_room, _Alignof(double));
+    const vtx_status answer = vtx_kv_from_conductance(gas, batch_get(b, 1, i), batch_get(b, 2, i), kv);
+    batch_move(b, 0, i, kv, &kv_room, sizeof kv_room);
     return answer;
 }
 
@@ -146,11 +154,12 @@ vtx_status vtx_kv_from_conductance_batch(size_t n, const vtx_gas *gas, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, kv_from_conductance_item, status, failed);
 }
 
-static vtx_status loss_from_kv_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status loss_from_kv_item(const struct batch *b, size_t i)
 {
-    double loss;
-    const vtx_status answer = vtx_loss_from_kv(batch_get(b, 0, i), batch_get(b, 1, i), &loss);
-    batch_put(b, 0, i, &loss, sizeof loss);
+    double loss_room;
+    double *const loss = batch_place(b, 0, i, &loss_room, _Alignof(double));
+    const vtx_status answer = vtx_loss_from_kv(batch_get(b, 0, i), batch_get(b, 1, i), loss);
+    batch_move(b, 0, i, loss, &loss_room, sizeof loss_room);
     return answer;
 }
 
@@ -162,11 +171,12 @@ vtx_status vtx_loss_from_kv_batch(size_t n, const double *kv, ptrdiff_t kv_strid
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, loss_from_kv_item, status, failed);
 }
 
-static vtx_status kv_from_loss_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status kv_from_loss_item(const struct batch *b, size_t i)
 {
-    double kv;
-    const vtx_status answer = vtx_kv_from_loss(batch_get(b, 0, i), batch_get(b, 1, i), &kv);
-    batch_put(b, 0, i, &kv, sizeof kv);
+    double kv_room;
+    double *const kv = batch_place(b, 0, i, &kv_room, _Alignof(double));
+    const vtx_status answer = vtx_kv_from_loss(batch_get(b, 0, i), batch_get(b, 1, i), kv);
+    batch_move(b, 0, i, kv, &kv_room, sizeof kv_room);
     return answer;
 }
 

@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status reynolds_number_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status reynolds_number_item(const struct batch *b, size_t i)
 {
-    double reynolds;
+    double reynolds_room;
+    double *const reynolds = batch_place(b, 0, i, &reynolds_room, _Alignof(double));
     const vtx_status answer = vtx_reynolds_number(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &reynolds);
-    batch_put(b, 0, i, &reynolds, sizeof reynolds);
+        reynolds);
+    batch_move(b, 0, i, reynolds, &reynolds_room, sizeof reynolds_room);
     return answer;
 }
 
@@ -22,12 +23,13 @@ vtx_status vtx_reynolds_number_batch(size_t n, const double *mass_flow, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, reynolds_number_item, status, failed);
 }
 
-static vtx_status darcy_friction_factor_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status darcy_friction_factor_item(const struct batch *b, size_t i)
 {
-    double factor;
+    double factor_room;
+    double *const factor = batch_place(b, 0, i, &factor_room, _Alignof(double));
     const vtx_status answer = vtx_darcy_friction_factor(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        &factor);
-    batch_put(b, 0, i, &factor, sizeof factor);
+        factor);
+    batch_move(b, 0, i, factor, &factor_room, sizeof factor_room);
     return answer;
 }
 
@@ -43,12 +45,13 @@ vtx_status vtx_darcy_friction_factor_batch(size_t n, int32_t law, const double *
         failed);
 }
 
-static vtx_status fanning_friction_factor_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fanning_friction_factor_item(const struct batch *b, size_t i)
 {
-    double factor;
+    double factor_room;
+    double *const factor = batch_place(b, 0, i, &factor_room, _Alignof(double));
     const vtx_status answer = vtx_fanning_friction_factor(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        &factor);
-    batch_put(b, 0, i, &factor, sizeof factor);
+        factor);
+    batch_move(b, 0, i, factor, &factor_room, sizeof factor_room);
     return answer;
 }
 
@@ -64,11 +67,12 @@ vtx_status vtx_fanning_friction_factor_batch(size_t n, int32_t law, const double
         failed);
 }
 
-static vtx_status fitting_loss_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status fitting_loss_item(const struct batch *b, size_t i)
 {
-    double loss;
-    const vtx_status answer = vtx_fitting_loss(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), &loss);
-    batch_put(b, 0, i, &loss, sizeof loss);
+    double loss_room;
+    double *const loss = batch_place(b, 0, i, &loss_room, _Alignof(double));
+    const vtx_status answer = vtx_fitting_loss(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), loss);
+    batch_move(b, 0, i, loss, &loss_room, sizeof loss_room);
     return answer;
 }
 

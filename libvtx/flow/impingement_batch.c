@@ -3,14 +3,16 @@
 
 #include "../base/batch.h"
 
-static vtx_status nozzle_nusselt_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nozzle_nusselt_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    int32_t advisories;
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    int32_t advisories_room;
+    int32_t *const advisories = batch_place(b, 1, i, &advisories_room, _Alignof(int32_t));
     const vtx_status answer = vtx_nozzle_nusselt(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &nusselt, &advisories);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
-    batch_put(b, 1, i, &advisories, sizeof advisories);
+        batch_get(b, 3, i), nusselt, advisories);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
+    batch_move(b, 1, i, advisories, &advisories_room, sizeof advisories_room);
     return answer;
 }
 
@@ -25,14 +27,16 @@ vtx_status vtx_nozzle_nusselt_batch(size_t n, const double *reynolds, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, nozzle_nusselt_item, status, failed);
 }
 
-static vtx_status nozzle_field_nusselt_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status nozzle_field_nusselt_item(const struct batch *b, size_t i)
 {
-    double nusselt;
-    int32_t advisories;
+    double nusselt_room;
+    double *const nusselt = batch_place(b, 0, i, &nusselt_room, _Alignof(double));
+    int32_t advisories_room;
+    int32_t *const advisories = batch_place(b, 1, i, &advisories_room, _Alignof(int32_t));
     const vtx_status answer = vtx_nozzle_field_nusselt(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &nusselt, &advisories);
-    batch_put(b, 0, i, &nusselt, sizeof nusselt);
-    batch_put(b, 1, i, &advisories, sizeof advisories);
+        batch_get(b, 3, i), nusselt, advisories);
+    batch_move(b, 0, i, nusselt, &nusselt_room, sizeof nusselt_room);
+    batch_move(b, 1, i, advisories, &advisories_room, sizeof advisories_room);
     return answer;
 }
 
@@ -47,14 +51,15 @@ vtx_status vtx_nozzle_field_nusselt_batch(size_t n, const double *reynolds, ptrd
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, nozzle_field_nusselt_item, status, failed);
 }
 
-static vtx_status impingement_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status impingement_at_item(const struct batch *b, size_t i)
 {
-    vtx_jet jet;
-    batch_get_bytes(b, 0, i, &jet, sizeof jet);
-    vtx_impingement result;
-    const vtx_status answer = vtx_impingement_at(&jet, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
-        &result);
-    batch_put(b, 0, i, &result, sizeof result);
+    vtx_jet jet_room;
+    const vtx_jet *const jet = batch_record(b, 0, i, &jet_room, sizeof jet_room, _Alignof(vtx_jet));
+    vtx_impingement result_room;
+    vtx_impingement *const result = batch_place(b, 0, i, &result_room, _Alignof(vtx_impingement));
+    const vtx_status answer = vtx_impingement_at(jet, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        result);
+    batch_move(b, 0, i, result, &result_room, sizeof result_room);
     return answer;
 }
 
@@ -69,14 +74,15 @@ vtx_status vtx_impingement_at_batch(size_t n, const vtx_jet *jet, ptrdiff_t jet_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, impingement_at_item, status, failed);
 }
 
-static vtx_status twin_impingement_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status twin_impingement_at_item(const struct batch *b, size_t i)
 {
-    vtx_jet outlet;
-    batch_get_bytes(b, 0, i, &outlet, sizeof outlet);
-    vtx_impingement result;
-    const vtx_status answer = vtx_twin_impingement_at(&outlet, b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &result);
-    batch_put(b, 0, i, &result, sizeof result);
+    vtx_jet outlet_room;
+    const vtx_jet *const outlet = batch_record(b, 0, i, &outlet_room, sizeof outlet_room, _Alignof(vtx_jet));
+    vtx_impingement result_room;
+    vtx_impingement *const result = batch_place(b, 0, i, &result_room, _Alignof(vtx_impingement));
+    const vtx_status answer = vtx_twin_impingement_at(outlet, b->selector[0], batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), result);
+    batch_move(b, 0, i, result, &result_room, sizeof result_room);
     return answer;
 }
 
@@ -94,14 +100,15 @@ vtx_status vtx_twin_impingement_at_batch(size_t n, const vtx_jet *outlet, ptrdif
         failed);
 }
 
-static vtx_status field_impingement_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status field_impingement_at_item(const struct batch *b, size_t i)
 {
-    vtx_jet nozzle;
-    batch_get_bytes(b, 0, i, &nozzle, sizeof nozzle);
-    vtx_impingement result;
-    const vtx_status answer = vtx_field_impingement_at(&nozzle, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &result);
-    batch_put(b, 0, i, &result, sizeof result);
+    vtx_jet nozzle_room;
+    const vtx_jet *const nozzle = batch_record(b, 0, i, &nozzle_room, sizeof nozzle_room, _Alignof(vtx_jet));
+    vtx_impingement result_room;
+    vtx_impingement *const result = batch_place(b, 0, i, &result_room, _Alignof(vtx_impingement));
+    const vtx_status answer = vtx_field_impingement_at(nozzle, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), result);
+    batch_move(b, 0, i, result, &result_room, sizeof result_room);
     return answer;
 }
 
@@ -116,16 +123,18 @@ vtx_status vtx_field_impingement_at_batch(size_t n, const vtx_jet *nozzle, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, field_impingement_at_item, status, failed);
 }
 
-static vtx_status impingement_distance_for_heat_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status impingement_distance_for_heat_item(const struct batch *b, size_t i)
 {
-    vtx_jet jet;
-    batch_get_bytes(b, 0, i, &jet, sizeof jet);
-    double distance;
-    double attainable_heat;
-    const vtx_status answer = vtx_impingement_distance_for_heat(&jet, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &distance, &attainable_heat);
-    batch_put(b, 0, i, &distance, sizeof distance);
-    batch_put(b, 1, i, &attainable_heat, sizeof attainable_heat);
+    vtx_jet jet_room;
+    const vtx_jet *const jet = batch_record(b, 0, i, &jet_room, sizeof jet_room, _Alignof(vtx_jet));
+    double distance_room;
+    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
+    double attainable_heat_room;
+    double *const attainable_heat = batch_place(b, 1, i, &attainable_heat_room, _Alignof(double));
+    const vtx_status answer = vtx_impingement_distance_for_heat(jet, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), distance, attainable_heat);
+    batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
+    batch_move(b, 1, i, attainable_heat, &attainable_heat_room, sizeof attainable_heat_room);
     return answer;
 }
 

@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status isentropic_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isentropic_temperature_item(const struct batch *b, size_t i)
 {
-    double outlet_temperature;
+    double outlet_temperature_room;
+    double *const outlet_temperature = batch_place(b, 0, i, &outlet_temperature_room, _Alignof(double));
     const vtx_status answer = vtx_isentropic_temperature(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &outlet_temperature);
-    batch_put(b, 0, i, &outlet_temperature, sizeof outlet_temperature);
+        batch_get(b, 3, i), outlet_temperature);
+    batch_move(b, 0, i, outlet_temperature, &outlet_temperature_room, sizeof outlet_temperature_room);
     return answer;
 }
 
@@ -24,11 +25,12 @@ vtx_status vtx_isentropic_temperature_batch(size_t n, const double *gamma, ptrdi
         failed);
 }
 
-static vtx_status critical_pressure_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status critical_pressure_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_critical_pressure_ratio(batch_get(b, 0, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_critical_pressure_ratio(batch_get(b, 0, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -41,11 +43,12 @@ vtx_status vtx_critical_pressure_ratio_batch(size_t n, const double *gamma, ptrd
         failed);
 }
 
-static vtx_status critical_flow_function_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status critical_flow_function_item(const struct batch *b, size_t i)
 {
-    double function;
-    const vtx_status answer = vtx_critical_flow_function(batch_get(b, 0, i), &function);
-    batch_put(b, 0, i, &function, sizeof function);
+    double function_room;
+    double *const function = batch_place(b, 0, i, &function_room, _Alignof(double));
+    const vtx_status answer = vtx_critical_flow_function(batch_get(b, 0, i), function);
+    batch_move(b, 0, i, function, &function_room, sizeof function_room);
     return answer;
 }
 
@@ -58,14 +61,15 @@ vtx_status vtx_critical_flow_function_batch(size_t n, const double *gamma, ptrdi
         failed);
 }
 
-static vtx_status isentropic_velocity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isentropic_velocity_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double velocity;
-    const vtx_status answer = vtx_isentropic_velocity(&gas, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &velocity);
-    batch_put(b, 0, i, &velocity, sizeof velocity);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double velocity_room;
+    double *const velocity = batch_place(b, 0, i, &velocity_room, _Alignof(double));
+    const vtx_status answer = vtx_isentropic_velocity(gas, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), velocity);
+    batch_move(b, 0, i, velocity, &velocity_room, sizeof velocity_room);
     return answer;
 }
 
@@ -80,13 +84,14 @@ vtx_status vtx_isentropic_velocity_batch(size_t n, const vtx_gas *gas, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, isentropic_velocity_item, status, failed);
 }
 
-static vtx_status gas_sound_speed_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status gas_sound_speed_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double speed;
-    const vtx_status answer = vtx_gas_sound_speed(&gas, batch_get(b, 1, i), &speed);
-    batch_put(b, 0, i, &speed, sizeof speed);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double speed_room;
+    double *const speed = batch_place(b, 0, i, &speed_room, _Alignof(double));
+    const vtx_status answer = vtx_gas_sound_speed(gas, batch_get(b, 1, i), speed);
+    batch_move(b, 0, i, speed, &speed_room, sizeof speed_room);
     return answer;
 }
 
@@ -98,11 +103,12 @@ vtx_status vtx_gas_sound_speed_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, gas_sound_speed_item, status, failed);
 }
 
-static vtx_status isentropic_temperature_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isentropic_temperature_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_isentropic_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_isentropic_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -116,11 +122,12 @@ vtx_status vtx_isentropic_temperature_ratio_batch(size_t n, const double *gamma,
         status, failed);
 }
 
-static vtx_status isentropic_pressure_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isentropic_pressure_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_isentropic_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_isentropic_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -134,11 +141,12 @@ vtx_status vtx_isentropic_pressure_ratio_batch(size_t n, const double *gamma, pt
         failed);
 }
 
-static vtx_status isentropic_density_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isentropic_density_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_isentropic_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_isentropic_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -152,11 +160,12 @@ vtx_status vtx_isentropic_density_ratio_batch(size_t n, const double *gamma, ptr
         failed);
 }
 
-static vtx_status isentropic_area_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isentropic_area_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_isentropic_area_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_isentropic_area_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -169,11 +178,12 @@ vtx_status vtx_isentropic_area_ratio_batch(size_t n, const double *gamma, ptrdif
         failed);
 }
 
-static vtx_status mach_for_temperature_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status mach_for_temperature_ratio_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_mach_for_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_mach_for_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -187,11 +197,12 @@ vtx_status vtx_mach_for_temperature_ratio_batch(size_t n, const double *gamma, p
         failed);
 }
 
-static vtx_status mach_for_pressure_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status mach_for_pressure_ratio_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_mach_for_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_mach_for_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -205,11 +216,12 @@ vtx_status vtx_mach_for_pressure_ratio_batch(size_t n, const double *gamma, ptrd
         failed);
 }
 
-static vtx_status mach_for_density_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status mach_for_density_ratio_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_mach_for_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_mach_for_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -223,11 +235,12 @@ vtx_status vtx_mach_for_density_ratio_batch(size_t n, const double *gamma, ptrdi
         failed);
 }
 
-static vtx_status mach_for_area_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status mach_for_area_ratio_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_mach_for_area_ratio(batch_get(b, 0, i), b->selector[0], batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_mach_for_area_ratio(batch_get(b, 0, i), b->selector[0], batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 

@@ -3,13 +3,14 @@
 
 #include "../base/batch.h"
 
-static vtx_status jet_outlet_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status jet_outlet_at_item(const struct batch *b, size_t i)
 {
-    vtx_jet jet;
-    batch_get_bytes(b, 0, i, &jet, sizeof jet);
-    vtx_jet_outlet outlet;
-    const vtx_status answer = vtx_jet_outlet_at(&jet, &outlet);
-    batch_put(b, 0, i, &outlet, sizeof outlet);
+    vtx_jet jet_room;
+    const vtx_jet *const jet = batch_record(b, 0, i, &jet_room, sizeof jet_room, _Alignof(vtx_jet));
+    vtx_jet_outlet outlet_room;
+    vtx_jet_outlet *const outlet = batch_place(b, 0, i, &outlet_room, _Alignof(vtx_jet_outlet));
+    const vtx_status answer = vtx_jet_outlet_at(jet, outlet);
+    batch_move(b, 0, i, outlet, &outlet_room, sizeof outlet_room);
     return answer;
 }
 
@@ -21,13 +22,14 @@ vtx_status vtx_jet_outlet_at_batch(size_t n, const vtx_jet *jet, ptrdiff_t jet_s
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, jet_outlet_at_item, status, failed);
 }
 
-static vtx_status jet_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status jet_at_item(const struct batch *b, size_t i)
 {
-    vtx_jet jet;
-    batch_get_bytes(b, 0, i, &jet, sizeof jet);
-    vtx_jet_state state;
-    const vtx_status answer = vtx_jet_at(&jet, batch_get(b, 1, i), &state);
-    batch_put(b, 0, i, &state, sizeof state);
+    vtx_jet jet_room;
+    const vtx_jet *const jet = batch_record(b, 0, i, &jet_room, sizeof jet_room, _Alignof(vtx_jet));
+    vtx_jet_state state_room;
+    vtx_jet_state *const state = batch_place(b, 0, i, &state_room, _Alignof(vtx_jet_state));
+    const vtx_status answer = vtx_jet_at(jet, batch_get(b, 1, i), state);
+    batch_move(b, 0, i, state, &state_room, sizeof state_room);
     return answer;
 }
 
@@ -39,16 +41,18 @@ vtx_status vtx_jet_at_batch(size_t n, const vtx_jet *jet, ptrdiff_t jet_stride, 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, jet_at_item, status, failed);
 }
 
-static vtx_status jet_distance_for_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status jet_distance_for_temperature_item(const struct batch *b, size_t i)
 {
-    vtx_jet jet;
-    batch_get_bytes(b, 0, i, &jet, sizeof jet);
-    double distance;
-    double attainable_temperature;
-    const vtx_status answer = vtx_jet_distance_for_temperature(&jet, batch_get(b, 1, i), &distance,
-        &attainable_temperature);
-    batch_put(b, 0, i, &distance, sizeof distance);
-    batch_put(b, 1, i, &attainable_temperature, sizeof attainable_temperature);
+    vtx_jet jet_room;
+    const vtx_jet *const jet = batch_record(b, 0, i, &jet_room, sizeof jet_room, _Alignof(vtx_jet));
+    double distance_room;
+    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
+    double attainable_temperature_room;
+    double *const attainable_temperature = batch_place(b, 1, i, &attainable_temperature_room, _Alignof(double));
+    const vtx_status answer = vtx_jet_distance_for_temperature(jet, batch_get(b, 1, i), distance,
+        attainable_temperature);
+    batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
+    batch_move(b, 1, i, attainable_temperature, &attainable_temperature_room, sizeof attainable_temperature_room);
     return answer;
 }
 
@@ -63,15 +67,17 @@ vtx_status vtx_jet_distance_for_temperature_batch(size_t n, const vtx_jet *jet, 
         status, failed);
 }
 
-static vtx_status jet_distance_for_velocity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status jet_distance_for_velocity_item(const struct batch *b, size_t i)
 {
-    vtx_jet jet;
-    batch_get_bytes(b, 0, i, &jet, sizeof jet);
-    double distance;
-    double attainable_velocity;
-    const vtx_status answer = vtx_jet_distance_for_velocity(&jet, batch_get(b, 1, i), &distance, &attainable_velocity);
-    batch_put(b, 0, i, &distance, sizeof distance);
-    batch_put(b, 1, i, &attainable_velocity, sizeof attainable_velocity);
+    vtx_jet jet_room;
+    const vtx_jet *const jet = batch_record(b, 0, i, &jet_room, sizeof jet_room, _Alignof(vtx_jet));
+    double distance_room;
+    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
+    double attainable_velocity_room;
+    double *const attainable_velocity = batch_place(b, 1, i, &attainable_velocity_room, _Alignof(double));
+    const vtx_status answer = vtx_jet_distance_for_velocity(jet, batch_get(b, 1, i), distance, attainable_velocity);
+    batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
+    batch_move(b, 1, i, attainable_velocity, &attainable_velocity_room, sizeof attainable_velocity_room);
     return answer;
 }
 
@@ -86,16 +92,19 @@ vtx_status vtx_jet_distance_for_velocity_batch(size_t n, const vtx_jet *jet, ptr
         failed);
 }
 
-static vtx_status jet_distance_for_impact_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status jet_distance_for_impact_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_jet jet;
-    batch_get_bytes(b, 0, i, &jet, sizeof jet);
-    double distance;
-    double attainable_impact_pressure;
-    const vtx_status answer = vtx_jet_distance_for_impact_pressure(&jet, batch_get(b, 1, i), &distance,
-        &attainable_impact_pressure);
-    batch_put(b, 0, i, &distance, sizeof distance);
-    batch_put(b, 1, i, &attainable_impact_pressure, sizeof attainable_impact_pressure);
+    vtx_jet jet_room;
+    const vtx_jet *const jet = batch_record(b, 0, i, &jet_room, sizeof jet_room, _Alignof(vtx_jet));
+    double distance_room;
+    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
+    double attainable_impact_pressure_room;
+    double *const attainable_impact_pressure = batch_place(b, 1, i, &attainable_impact_pressure_room,
+        _Alignof(double));
+    const vtx_status answer = vtx_jet_distance_for_impact_pressure(jet, batch_get(b, 1, i), distance,
+        attainable_impact_pressure);
+    batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
+    batch_move(b, 1, i, attainable_impact_pressure, &attainable_impact_pressure_room, sizeof attainable_impact_pressure_room);
     return answer;
 }
 
@@ -111,13 +120,14 @@ vtx_status vtx_jet_distance_for_impact_pressure_batch(size_t n, const vtx_jet *j
         status, failed);
 }
 
-static vtx_status jet_working_distance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status jet_working_distance_item(const struct batch *b, size_t i)
 {
-    vtx_jet jet;
-    batch_get_bytes(b, 0, i, &jet, sizeof jet);
-    double distance;
-    const vtx_status answer = vtx_jet_working_distance(&jet, batch_get(b, 1, i), batch_get(b, 2, i), &distance);
-    batch_put(b, 0, i, &distance, sizeof distance);
+    vtx_jet jet_room;
+    const vtx_jet *const jet = batch_record(b, 0, i, &jet_room, sizeof jet_room, _Alignof(vtx_jet));
+    double distance_room;
+    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
+    const vtx_status answer = vtx_jet_working_distance(jet, batch_get(b, 1, i), batch_get(b, 2, i), distance);
+    batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
     return answer;
 }
 
@@ -132,13 +142,14 @@ vtx_status vtx_jet_working_distance_batch(size_t n, const vtx_jet *jet, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, jet_working_distance_item, status, failed);
 }
 
-static vtx_status jet_impact_force_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status jet_impact_force_item(const struct batch *b, size_t i)
 {
-    vtx_jet jet;
-    batch_get_bytes(b, 0, i, &jet, sizeof jet);
-    double force;
-    const vtx_status answer = vtx_jet_impact_force(&jet, batch_get(b, 1, i), batch_get(b, 2, i), &force);
-    batch_put(b, 0, i, &force, sizeof force);
+    vtx_jet jet_room;
+    const vtx_jet *const jet = batch_record(b, 0, i, &jet_room, sizeof jet_room, _Alignof(vtx_jet));
+    double force_room;
+    double *const force = batch_place(b, 0, i, &force_room, _Alignof(double));
+    const vtx_status answer = vtx_jet_impact_force(jet, batch_get(b, 1, i), batch_get(b, 2, i), force);
+    batch_move(b, 0, i, force, &force_room, sizeof force_room);
     return answer;
 }
 

@@ -3,18 +3,20 @@
 
 #include "../base/batch.h"
 
-static vtx_status line_mass_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status line_mass_flow_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    vtx_line line;
-    batch_get_bytes(b, 1, i, &line, sizeof line);
-    double mass_flow;
-    vtx_line_state state;
-    const vtx_status answer = vtx_line_mass_flow(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), &mass_flow, &state);
-    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
-    batch_put(b, 1, i, &state, sizeof state);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    vtx_line line_room;
+    const vtx_line *const line = batch_record(b, 1, i, &line_room, sizeof line_room, _Alignof(vtx_line));
+    double mass_flow_room;
+    double *const mass_flow = batch_place(b, 0, i, &mass_flow_room, _Alignof(double));
+    vtx_line_state state_room;
+    vtx_line_state *const state = batch_place(b, 1, i, &state_room, _Alignof(vtx_line_state));
+    const vtx_status answer = vtx_line_mass_flow(gas, line, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), mass_flow, state);
+    batch_move(b, 0, i, mass_flow, &mass_flow_room, sizeof mass_flow_room);
+    batch_move(b, 1, i, state, &state_room, sizeof state_room);
     return answer;
 }
 
@@ -31,18 +33,20 @@ vtx_status vtx_line_mass_flow_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, line_mass_flow_item, status, failed);
 }
 
-static vtx_status line_outlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status line_outlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    vtx_line line;
-    batch_get_bytes(b, 1, i, &line, sizeof line);
-    double outlet_pressure;
-    vtx_line_state state;
-    const vtx_status answer = vtx_line_outlet_pressure(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), &outlet_pressure, &state);
-    batch_put(b, 0, i, &outlet_pressure, sizeof outlet_pressure);
-    batch_put(b, 1, i, &state, sizeof state);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    vtx_line line_room;
+    const vtx_line *const line = batch_record(b, 1, i, &line_room, sizeof line_room, _Alignof(vtx_line));
+    double outlet_pressure_room;
+    double *const outlet_pressure = batch_place(b, 0, i, &outlet_pressure_room, _Alignof(double));
+    vtx_line_state state_room;
+    vtx_line_state *const state = batch_place(b, 1, i, &state_room, _Alignof(vtx_line_state));
+    const vtx_status answer = vtx_line_outlet_pressure(gas, line, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), outlet_pressure, state);
+    batch_move(b, 0, i, outlet_pressure, &outlet_pressure_room, sizeof outlet_pressure_room);
+    batch_move(b, 1, i, state, &state_room, sizeof state_room);
     return answer;
 }
 
@@ -58,18 +62,20 @@ vtx_status vtx_line_outlet_pressure_batch(size_t n, const vtx_gas *gas, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, line_outlet_pressure_item, status, failed);
 }
 
-static vtx_status line_inlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status line_inlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    vtx_line line;
-    batch_get_bytes(b, 1, i, &line, sizeof line);
-    double inlet_pressure;
-    vtx_line_state state;
-    const vtx_status answer = vtx_line_inlet_pressure(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), &inlet_pressure, &state);
-    batch_put(b, 0, i, &inlet_pressure, sizeof inlet_pressure);
-    batch_put(b, 1, i, &state, sizeof state);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    vtx_line line_room;
+    const vtx_line *const line = batch_record(b, 1, i, &line_room, sizeof line_room, _Alignof(vtx_line));
+    double inlet_pressure_room;
+    double *const inlet_pressure = batch_place(b, 0, i, &inlet_pressure_room, _Alignof(double));
+    vtx_line_state state_room;
+    vtx_line_state *const state = batch_place(b, 1, i, &state_room, _Alignof(vtx_line_state));
+    const vtx_status answer = vtx_line_inlet_pressure(gas, line, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), inlet_pressure, state);
+    batch_move(b, 0, i, inlet_pressure, &inlet_pressure_room, sizeof inlet_pressure_room);
+    batch_move(b, 1, i, state, &state_room, sizeof state_room);
     return answer;
 }
 
@@ -85,18 +91,20 @@ vtx_status vtx_line_inlet_pressure_batch(size_t n, const vtx_gas *gas, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, line_inlet_pressure_item, status, failed);
 }
 
-static vtx_status line_diameter_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status line_diameter_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    vtx_line line;
-    batch_get_bytes(b, 1, i, &line, sizeof line);
-    double diameter;
-    vtx_line_state state;
-    const vtx_status answer = vtx_line_diameter(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), batch_get(b, 5, i), &diameter, &state);
-    batch_put(b, 0, i, &diameter, sizeof diameter);
-    batch_put(b, 1, i, &state, sizeof state);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    vtx_line line_room;
+    const vtx_line *const line = batch_record(b, 1, i, &line_room, sizeof line_room, _Alignof(vtx_line));
+    double diameter_room;
+    double *const diameter = batch_place(b, 0, i, &diameter_room, _Alignof(double));
+    vtx_line_state state_room;
+    vtx_line_state *const state = batch_place(b, 1, i, &state_room, _Alignof(vtx_line_state));
+    const vtx_status answer = vtx_line_diameter(gas, line, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), batch_get(b, 5, i), diameter, state);
+    batch_move(b, 0, i, diameter, &diameter_room, sizeof diameter_room);
+    batch_move(b, 1, i, state, &state_room, sizeof state_room);
     return answer;
 }
 
@@ -113,18 +121,20 @@ vtx_status vtx_line_diameter_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_s
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, line_diameter_item, status, failed);
 }
 
-static vtx_status line_length_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status line_length_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    vtx_line line;
-    batch_get_bytes(b, 1, i, &line, sizeof line);
-    double length;
-    vtx_line_state state;
-    const vtx_status answer = vtx_line_length(&gas, &line, batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), batch_get(b, 5, i), &length, &state);
-    batch_put(b, 0, i, &length, sizeof length);
-    batch_put(b, 1, i, &state, sizeof state);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    vtx_line line_room;
+    const vtx_line *const line = batch_record(b, 1, i, &line_room, sizeof line_room, _Alignof(vtx_line));
+    double length_room;
+    double *const length = batch_place(b, 0, i, &length_room, _Alignof(double));
+    vtx_line_state state_room;
+    vtx_line_state *const state = batch_place(b, 1, i, &state_room, _Alignof(vtx_line_state));
+    const vtx_status answer = vtx_line_length(gas, line, batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i),
+        batch_get(b, 5, i), length, state);
+    batch_move(b, 0, i, length, &length_room, sizeof length_room);
+    batch_move(b, 1, i, state, &state_room, sizeof state_room);
     return answer;
 }
 

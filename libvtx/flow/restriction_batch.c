@@ -3,14 +3,15 @@
 
 #include "../base/batch.h"
 
-static vtx_status orifice_area_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status orifice_area_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double area;
-    const vtx_status answer = vtx_orifice_area(&gas, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), batch_get(b, 5, i), &area);
-    batch_put(b, 0, i, &area, sizeof area);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double area_room;
+    double *const area = batch_place(b, 0, i, &area_room, _Alignof(double));
+    const vtx_status answer = vtx_orifice_area(gas, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), batch_get(b, 5, i), area);
+    batch_move(b, 0, i, area, &area_room, sizeof area_room);
     return answer;
 }
 
@@ -27,16 +28,18 @@ vtx_status vtx_orifice_area_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas_st
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, orifice_area_item, status, failed);
 }
 
-static vtx_status orifice_outlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status orifice_outlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double outlet_pressure;
-    double attainable_mass_flow;
-    const vtx_status answer = vtx_orifice_outlet_pressure(&gas, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &outlet_pressure, &attainable_mass_flow);
-    batch_put(b, 0, i, &outlet_pressure, sizeof outlet_pressure);
-    batch_put(b, 1, i, &attainable_mass_flow, sizeof attainable_mass_flow);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double outlet_pressure_room;
+    double *const outlet_pressure = batch_place(b, 0, i, &outlet_pressure_room, _Alignof(double));
+    double attainable_mass_flow_room;
+    double *const attainable_mass_flow = batch_place(b, 1, i, &attainable_mass_flow_room, _Alignof(double));
+    const vtx_status answer = vtx_orifice_outlet_pressure(gas, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), outlet_pressure, attainable_mass_flow);
+    batch_move(b, 0, i, outlet_pressure, &outlet_pressure_room, sizeof outlet_pressure_room);
+    batch_move(b, 1, i, attainable_mass_flow, &attainable_mass_flow_room, sizeof attainable_mass_flow_room);
     return answer;
 }
 
@@ -56,14 +59,15 @@ vtx_status vtx_orifice_outlet_pressure_batch(size_t n, const vtx_gas *gas, ptrdi
         failed);
 }
 
-static vtx_status orifice_inlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status orifice_inlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double inlet_pressure;
-    const vtx_status answer = vtx_orifice_inlet_pressure(&gas, batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &inlet_pressure);
-    batch_put(b, 0, i, &inlet_pressure, sizeof inlet_pressure);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double inlet_pressure_room;
+    double *const inlet_pressure = batch_place(b, 0, i, &inlet_pressure_room, _Alignof(double));
+    const vtx_status answer = vtx_orifice_inlet_pressure(gas, batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), inlet_pressure);
+    batch_move(b, 0, i, inlet_pressure, &inlet_pressure_room, sizeof inlet_pressure_room);
     return answer;
 }
 
@@ -81,14 +85,16 @@ vtx_status vtx_orifice_inlet_pressure_batch(size_t n, const vtx_gas *gas, ptrdif
         failed);
 }
 
-static vtx_status conductance_mass_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conductance_mass_flow_item(const struct batch *b, size_t i)
 {
-    double mass_flow;
-    int32_t choked;
+    double mass_flow_room;
+    double *const mass_flow = batch_place(b, 0, i, &mass_flow_room, _Alignof(double));
+    int32_t choked_room;
+    int32_t *const choked = batch_place(b, 1, i, &choked_room, _Alignof(int32_t));
     const vtx_status answer = vtx_conductance_mass_flow(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &mass_flow, &choked);
-    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
-    batch_put(b, 1, i, &choked, sizeof choked);
+        batch_get(b, 3, i), batch_get(b, 4, i), mass_flow, choked);
+    batch_move(b, 0, i, mass_flow, &mass_flow_room, sizeof mass_flow_room);
+    batch_move(b, 1, i, choked, &choked_room, sizeof choked_room);
     return answer;
 }
 
@@ -106,12 +112,13 @@ vtx_status vtx_conductance_mass_flow_batch(size_t n, const double *conductance, 
         failed);
 }
 
-static vtx_status conductance_for_mass_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conductance_for_mass_flow_item(const struct batch *b, size_t i)
 {
-    double conductance;
+    double conductance_room;
+    double *const conductance = batch_place(b, 0, i, &conductance_room, _Alignof(double));
     const vtx_status answer = vtx_conductance_for_mass_flow(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &conductance);
-    batch_put(b, 0, i, &conductance, sizeof conductance);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), conductance);
+    batch_move(b, 0, i, conductance, &conductance_room, sizeof conductance_room);
     return answer;
 }
 
@@ -129,14 +136,16 @@ vtx_status vtx_conductance_for_mass_flow_batch(size_t n, const double *mass_flow
         failed);
 }
 
-static vtx_status conductance_outlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conductance_outlet_pressure_item(const struct batch *b, size_t i)
 {
-    double outlet_pressure;
-    double attainable_mass_flow;
+    double outlet_pressure_room;
+    double *const outlet_pressure = batch_place(b, 0, i, &outlet_pressure_room, _Alignof(double));
+    double attainable_mass_flow_room;
+    double *const attainable_mass_flow = batch_place(b, 1, i, &attainable_mass_flow_room, _Alignof(double));
     const vtx_status answer = vtx_conductance_outlet_pressure(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &outlet_pressure, &attainable_mass_flow);
-    batch_put(b, 0, i, &outlet_pressure, sizeof outlet_pressure);
-    batch_put(b, 1, i, &attainable_mass_flow, sizeof attainable_mass_flow);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), outlet_pressure, attainable_mass_flow);
+    batch_move(b, 0, i, outlet_pressure, &outlet_pressure_room, sizeof outlet_pressure_room);
+    batch_move(b, 1, i, attainable_mass_flow, &attainable_mass_flow_room, sizeof attainable_mass_flow_room);
     return answer;
 }
 
@@ -156,12 +165,13 @@ vtx_status vtx_conductance_outlet_pressure_batch(size_t n, const double *mass_fl
         failed);
 }
 
-static vtx_status conductance_inlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status conductance_inlet_pressure_item(const struct batch *b, size_t i)
 {
-    double inlet_pressure;
+    double inlet_pressure_room;
+    double *const inlet_pressure = batch_place(b, 0, i, &inlet_pressure_room, _Alignof(double));
     const vtx_status answer = vtx_conductance_inlet_pressure(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &inlet_pressure);
-    batch_put(b, 0, i, &inlet_pressure, sizeof inlet_pressure);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), inlet_pressure);
+    batch_move(b, 0, i, inlet_pressure, &inlet_pressure_room, sizeof inlet_pressure_room);
     return answer;
 }
 

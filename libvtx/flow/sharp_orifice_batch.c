@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status perry_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status perry_coefficient_item(const struct batch *b, size_t i)
 {
-    double coefficient;
-    const vtx_status answer = vtx_perry_coefficient(batch_get(b, 0, i), &coefficient);
-    batch_put(b, 0, i, &coefficient, sizeof coefficient);
+    double coefficient_room;
+    double *const coefficient = batch_place(b, 0, i, &coefficient_room, _Alignof(double));
+    const vtx_status answer = vtx_perry_coefficient(batch_get(b, 0, i), coefficient);
+    batch_move(b, 0, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 
@@ -19,12 +20,13 @@ vtx_status vtx_perry_coefficient_batch(size_t n, const double *pressure_ratio, p
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, perry_coefficient_item, status, failed);
 }
 
-static vtx_status jobson_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status jobson_coefficient_item(const struct batch *b, size_t i)
 {
-    double coefficient;
+    double coefficient_room;
+    double *const coefficient = batch_place(b, 0, i, &coefficient_room, _Alignof(double));
     const vtx_status answer = vtx_jobson_coefficient(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &coefficient);
-    batch_put(b, 0, i, &coefficient, sizeof coefficient);
+        coefficient);
+    batch_move(b, 0, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 
@@ -39,16 +41,18 @@ vtx_status vtx_jobson_coefficient_batch(size_t n, const double *gamma, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, jobson_coefficient_item, status, failed);
 }
 
-static vtx_status sharp_orifice_mass_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status sharp_orifice_mass_flow_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double mass_flow;
-    int32_t choked;
-    const vtx_status answer = vtx_sharp_orifice_mass_flow(&gas, b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &mass_flow, &choked);
-    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
-    batch_put(b, 1, i, &choked, sizeof choked);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double mass_flow_room;
+    double *const mass_flow = batch_place(b, 0, i, &mass_flow_room, _Alignof(double));
+    int32_t choked_room;
+    int32_t *const choked = batch_place(b, 1, i, &choked_room, _Alignof(int32_t));
+    const vtx_status answer = vtx_sharp_orifice_mass_flow(gas, b->selector[0], batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), mass_flow, choked);
+    batch_move(b, 0, i, mass_flow, &mass_flow_room, sizeof mass_flow_room);
+    batch_move(b, 1, i, choked, &choked_room, sizeof choked_room);
     return answer;
 }
 
@@ -67,14 +71,15 @@ vtx_status vtx_sharp_orifice_mass_flow_batch(size_t n, const vtx_gas *gas, ptrdi
         failed);
 }
 
-static vtx_status sharp_orifice_area_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status sharp_orifice_area_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double area;
-    const vtx_status answer = vtx_sharp_orifice_area(&gas, b->selector[0], batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &area);
-    batch_put(b, 0, i, &area, sizeof area);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double area_room;
+    double *const area = batch_place(b, 0, i, &area_room, _Alignof(double));
+    const vtx_status answer = vtx_sharp_orifice_area(gas, b->selector[0], batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), area);
+    batch_move(b, 0, i, area, &area_room, sizeof area_room);
     return answer;
 }
 
@@ -93,16 +98,18 @@ vtx_status vtx_sharp_orifice_area_batch(size_t n, const vtx_gas *gas, ptrdiff_t 
         failed);
 }
 
-static vtx_status sharp_orifice_outlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status sharp_orifice_outlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double outlet_pressure;
-    double attainable_mass_flow;
-    const vtx_status answer = vtx_sharp_orifice_outlet_pressure(&gas, b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &outlet_pressure, &attainable_mass_flow);
-    batch_put(b, 0, i, &outlet_pressure, sizeof outlet_pressure);
-    batch_put(b, 1, i, &attainable_mass_flow, sizeof attainable_mass_flow);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double outlet_pressure_room;
+    double *const outlet_pressure = batch_place(b, 0, i, &outlet_pressure_room, _Alignof(double));
+    double attainable_mass_flow_room;
+    double *const attainable_mass_flow = batch_place(b, 1, i, &attainable_mass_flow_room, _Alignof(double));
+    const vtx_status answer = vtx_sharp_orifice_outlet_pressure(gas, b->selector[0], batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), outlet_pressure, attainable_mass_flow);
+    batch_move(b, 0, i, outlet_pressure, &outlet_pressure_room, sizeof outlet_pressure_room);
+    batch_move(b, 1, i, attainable_mass_flow, &attainable_mass_flow_room, sizeof attainable_mass_flow_room);
     return answer;
 }
 
@@ -121,14 +128,15 @@ vtx_status vtx_sharp_orifice_outlet_pressure_batch(size_t n, const vtx_gas *gas,
         status, failed);
 }
 
-static vtx_status sharp_orifice_inlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status sharp_orifice_inlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    double inlet_pressure;
-    const vtx_status answer = vtx_sharp_orifice_inlet_pressure(&gas, b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &inlet_pressure);
-    batch_put(b, 0, i, &inlet_pressure, sizeof inlet_pressure);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    double inlet_pressure_room;
+    double *const inlet_pressure = batch_place(b, 0, i, &inlet_pressure_room, _Alignof(double));
+    const vtx_status answer = vtx_sharp_orifice_inlet_pressure(gas, b->selector[0], batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), inlet_pressure);
+    batch_move(b, 0, i, inlet_pressure, &inlet_pressure_room, sizeof inlet_pressure_room);
     return answer;
 }
 
@@ -146,12 +154,13 @@ vtx_status vtx_sharp_orifice_inlet_pressure_batch(size_t n, const vtx_gas *gas, 
         status, failed);
 }
 
-static vtx_status orifice_expansibility_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status orifice_expansibility_item(const struct batch *b, size_t i)
 {
-    double factor;
+    double factor_room;
+    double *const factor = batch_place(b, 0, i, &factor_room, _Alignof(double));
     const vtx_status answer = vtx_orifice_expansibility(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &factor);
-    batch_put(b, 0, i, &factor, sizeof factor);
+        batch_get(b, 3, i), factor);
+    batch_move(b, 0, i, factor, &factor_room, sizeof factor_room);
     return answer;
 }
 

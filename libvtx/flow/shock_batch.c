@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status shock_downstream_mach_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_downstream_mach_item(const struct batch *b, size_t i)
 {
-    double downstream_mach;
-    const vtx_status answer = vtx_shock_downstream_mach(batch_get(b, 0, i), batch_get(b, 1, i), &downstream_mach);
-    batch_put(b, 0, i, &downstream_mach, sizeof downstream_mach);
+    double downstream_mach_room;
+    double *const downstream_mach = batch_place(b, 0, i, &downstream_mach_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_downstream_mach(batch_get(b, 0, i), batch_get(b, 1, i), downstream_mach);
+    batch_move(b, 0, i, downstream_mach, &downstream_mach_room, sizeof downstream_mach_room);
     return answer;
 }
 
@@ -21,11 +22,12 @@ vtx_status vtx_shock_downstream_mach_batch(size_t n, const double *gamma, ptrdif
         failed);
 }
 
-static vtx_status shock_pressure_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_pressure_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_shock_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -37,11 +39,12 @@ vtx_status vtx_shock_pressure_ratio_batch(size_t n, const double *gamma, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_pressure_ratio_item, status, failed);
 }
 
-static vtx_status shock_density_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_density_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_shock_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -53,11 +56,12 @@ vtx_status vtx_shock_density_ratio_batch(size_t n, const double *gamma, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_density_ratio_item, status, failed);
 }
 
-static vtx_status shock_temperature_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_temperature_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_shock_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -71,11 +75,12 @@ vtx_status vtx_shock_temperature_ratio_batch(size_t n, const double *gamma, ptrd
         failed);
 }
 
-static vtx_status shock_stagnation_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_stagnation_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_shock_stagnation_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_stagnation_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -89,11 +94,12 @@ vtx_status vtx_shock_stagnation_ratio_batch(size_t n, const double *gamma, ptrdi
         failed);
 }
 
-static vtx_status shock_pitot_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_pitot_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_shock_pitot_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_pitot_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -105,11 +111,12 @@ vtx_status vtx_shock_pitot_ratio_batch(size_t n, const double *gamma, ptrdiff_t 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_pitot_ratio_item, status, failed);
 }
 
-static vtx_status shock_mach_for_downstream_mach_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_mach_for_downstream_mach_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_shock_mach_for_downstream_mach(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_mach_for_downstream_mach(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -123,11 +130,12 @@ vtx_status vtx_shock_mach_for_downstream_mach_batch(size_t n, const double *gamm
         status, failed);
 }
 
-static vtx_status shock_mach_for_pressure_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_mach_for_pressure_ratio_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_shock_mach_for_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_mach_for_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -141,11 +149,12 @@ vtx_status vtx_shock_mach_for_pressure_ratio_batch(size_t n, const double *gamma
         status, failed);
 }
 
-static vtx_status shock_mach_for_density_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_mach_for_density_ratio_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_shock_mach_for_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_mach_for_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -159,11 +168,12 @@ vtx_status vtx_shock_mach_for_density_ratio_batch(size_t n, const double *gamma,
         status, failed);
 }
 
-static vtx_status shock_mach_for_temperature_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_mach_for_temperature_ratio_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_shock_mach_for_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_mach_for_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -177,11 +187,12 @@ vtx_status vtx_shock_mach_for_temperature_ratio_batch(size_t n, const double *ga
         status, failed);
 }
 
-static vtx_status shock_mach_for_stagnation_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_mach_for_stagnation_ratio_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_shock_mach_for_stagnation_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_mach_for_stagnation_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 
@@ -195,11 +206,12 @@ vtx_status vtx_shock_mach_for_stagnation_ratio_batch(size_t n, const double *gam
         status, failed);
 }
 
-static vtx_status shock_mach_for_pitot_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status shock_mach_for_pitot_ratio_item(const struct batch *b, size_t i)
 {
-    double mach;
-    const vtx_status answer = vtx_shock_mach_for_pitot_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &mach);
-    batch_put(b, 0, i, &mach, sizeof mach);
+    double mach_room;
+    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    const vtx_status answer = vtx_shock_mach_for_pitot_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
+    batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
 }
 

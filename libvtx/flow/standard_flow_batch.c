@@ -3,14 +3,16 @@
 
 #include "../base/batch.h"
 
-static vtx_status reference_density_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status reference_density_item(const struct batch *b, size_t i)
 {
-    double density;
-    double dry_air_density;
+    double density_room;
+    double *const density = batch_place(b, 0, i, &density_room, _Alignof(double));
+    double dry_air_density_room;
+    double *const dry_air_density = batch_place(b, 1, i, &dry_air_density_room, _Alignof(double));
     const vtx_status answer = vtx_reference_density(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &density, &dry_air_density);
-    batch_put(b, 0, i, &density, sizeof density);
-    batch_put(b, 1, i, &dry_air_density, sizeof dry_air_density);
+        batch_get(b, 2, i), density, dry_air_density);
+    batch_move(b, 0, i, density, &density_room, sizeof density_room);
+    batch_move(b, 1, i, dry_air_density, &dry_air_density_room, sizeof dry_air_density_room);
     return answer;
 }
 
@@ -28,14 +30,16 @@ vtx_status vtx_reference_density_batch(size_t n, int32_t model, const double *pr
         failed);
 }
 
-static vtx_status mass_flow_from_standard_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status mass_flow_from_standard_item(const struct batch *b, size_t i)
 {
-    double mass_flow;
-    double dry_air_flow;
+    double mass_flow_room;
+    double *const mass_flow = batch_place(b, 0, i, &mass_flow_room, _Alignof(double));
+    double dry_air_flow_room;
+    double *const dry_air_flow = batch_place(b, 1, i, &dry_air_flow_room, _Alignof(double));
     const vtx_status answer = vtx_mass_flow_from_standard(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &mass_flow, &dry_air_flow);
-    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
-    batch_put(b, 1, i, &dry_air_flow, sizeof dry_air_flow);
+        batch_get(b, 2, i), batch_get(b, 3, i), mass_flow, dry_air_flow);
+    batch_move(b, 0, i, mass_flow, &mass_flow_room, sizeof mass_flow_room);
+    batch_move(b, 1, i, dry_air_flow, &dry_air_flow_room, sizeof dry_air_flow_room);
     return answer;
 }
 
@@ -55,12 +59,13 @@ vtx_status vtx_mass_flow_from_standard_batch(size_t n, int32_t model, const doub
         failed);
 }
 
-static vtx_status standard_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status standard_flow_item(const struct batch *b, size_t i)
 {
-    double volume_flow;
+    double volume_flow_room;
+    double *const volume_flow = batch_place(b, 0, i, &volume_flow_room, _Alignof(double));
     const vtx_status answer = vtx_standard_flow(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &volume_flow);
-    batch_put(b, 0, i, &volume_flow, sizeof volume_flow);
+        batch_get(b, 2, i), batch_get(b, 3, i), volume_flow);
+    batch_move(b, 0, i, volume_flow, &volume_flow_room, sizeof volume_flow_room);
     return answer;
 }
 
@@ -78,13 +83,14 @@ vtx_status vtx_standard_flow_batch(size_t n, int32_t model, const double *refere
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, standard_flow_item, status, failed);
 }
 
-static vtx_status standard_flow_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status standard_flow_at_item(const struct batch *b, size_t i)
 {
-    double new_volume_flow;
+    double new_volume_flow_room;
+    double *const new_volume_flow = batch_place(b, 0, i, &new_volume_flow_room, _Alignof(double));
     const vtx_status answer = vtx_standard_flow_at(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
-        &new_volume_flow);
-    batch_put(b, 0, i, &new_volume_flow, sizeof new_volume_flow);
+        new_volume_flow);
+    batch_move(b, 0, i, new_volume_flow, &new_volume_flow_room, sizeof new_volume_flow_room);
     return answer;
 }
 
@@ -105,12 +111,13 @@ vtx_status vtx_standard_flow_at_batch(size_t n, int32_t model, const double *ref
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, standard_flow_at_item, status, failed);
 }
 
-static vtx_status free_air_delivered_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status free_air_delivered_item(const struct batch *b, size_t i)
 {
-    double volume_flow;
+    double volume_flow_room;
+    double *const volume_flow = batch_place(b, 0, i, &volume_flow_room, _Alignof(double));
     const vtx_status answer = vtx_free_air_delivered(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &volume_flow);
-    batch_put(b, 0, i, &volume_flow, sizeof volume_flow);
+        batch_get(b, 2, i), batch_get(b, 3, i), volume_flow);
+    batch_move(b, 0, i, volume_flow, &volume_flow_room, sizeof volume_flow_room);
     return answer;
 }
 

@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status valve_critical_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status valve_critical_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_valve_critical_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_valve_critical_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -21,18 +22,20 @@ vtx_status vtx_valve_critical_ratio_batch(size_t n, const double *gamma, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, valve_critical_ratio_item, status, failed);
 }
 
-static vtx_status valve_mass_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status valve_mass_flow_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    vtx_valve valve;
-    batch_get_bytes(b, 1, i, &valve, sizeof valve);
-    double mass_flow;
-    int32_t choked;
-    const vtx_status answer = vtx_valve_mass_flow(&gas, &valve, batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), &mass_flow, &choked);
-    batch_put(b, 0, i, &mass_flow, sizeof mass_flow);
-    batch_put(b, 1, i, &choked, sizeof choked);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    vtx_valve valve_room;
+    const vtx_valve *const valve = batch_record(b, 1, i, &valve_room, sizeof valve_room, _Alignof(vtx_valve));
+    double mass_flow_room;
+    double *const mass_flow = batch_place(b, 0, i, &mass_flow_room, _Alignof(double));
+    int32_t choked_room;
+    int32_t *const choked = batch_place(b, 1, i, &choked_room, _Alignof(int32_t));
+    const vtx_status answer = vtx_valve_mass_flow(gas, valve, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), mass_flow, choked);
+    batch_move(b, 0, i, mass_flow, &mass_flow_room, sizeof mass_flow_room);
+    batch_move(b, 1, i, choked, &choked_room, sizeof choked_room);
     return answer;
 }
 
@@ -49,18 +52,20 @@ vtx_status vtx_valve_mass_flow_batch(size_t n, const vtx_gas *gas, ptrdiff_t gas
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, valve_mass_flow_item, status, failed);
 }
 
-static vtx_status valve_flow_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status valve_flow_coefficient_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    vtx_valve valve;
-    batch_get_bytes(b, 1, i, &valve, sizeof valve);
-    double flow_coefficient;
-    double attainable_mass_flow;
-    const vtx_status answer = vtx_valve_flow_coefficient(&gas, &valve, batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), batch_get(b, 5, i), &flow_coefficient, &attainable_mass_flow);
-    batch_put(b, 0, i, &flow_coefficient, sizeof flow_coefficient);
-    batch_put(b, 1, i, &attainable_mass_flow, sizeof attainable_mass_flow);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    vtx_valve valve_room;
+    const vtx_valve *const valve = batch_record(b, 1, i, &valve_room, sizeof valve_room, _Alignof(vtx_valve));
+    double flow_coefficient_room;
+    double *const flow_coefficient = batch_place(b, 0, i, &flow_coefficient_room, _Alignof(double));
+    double attainable_mass_flow_room;
+    double *const attainable_mass_flow = batch_place(b, 1, i, &attainable_mass_flow_room, _Alignof(double));
+    const vtx_status answer = vtx_valve_flow_coefficient(gas, valve, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), batch_get(b, 5, i), flow_coefficient, attainable_mass_flow);
+    batch_move(b, 0, i, flow_coefficient, &flow_coefficient_room, sizeof flow_coefficient_room);
+    batch_move(b, 1, i, attainable_mass_flow, &attainable_mass_flow_room, sizeof attainable_mass_flow_room);
     return answer;
 }
 
@@ -80,18 +85,20 @@ vtx_status vtx_valve_flow_coefficient_batch(size_t n, const vtx_gas *gas, ptrdif
         failed);
 }
 
-static vtx_status valve_outlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status valve_outlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    vtx_valve valve;
-    batch_get_bytes(b, 1, i, &valve, sizeof valve);
-    double outlet_pressure;
-    double attainable_mass_flow;
-    const vtx_status answer = vtx_valve_outlet_pressure(&gas, &valve, batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), &outlet_pressure, &attainable_mass_flow);
-    batch_put(b, 0, i, &outlet_pressure, sizeof outlet_pressure);
-    batch_put(b, 1, i, &attainable_mass_flow, sizeof attainable_mass_flow);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    vtx_valve valve_room;
+    const vtx_valve *const valve = batch_record(b, 1, i, &valve_room, sizeof valve_room, _Alignof(vtx_valve));
+    double outlet_pressure_room;
+    double *const outlet_pressure = batch_place(b, 0, i, &outlet_pressure_room, _Alignof(double));
+    double attainable_mass_flow_room;
+    double *const attainable_mass_flow = batch_place(b, 1, i, &attainable_mass_flow_room, _Alignof(double));
+    const vtx_status answer = vtx_valve_outlet_pressure(gas, valve, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), outlet_pressure, attainable_mass_flow);
+    batch_move(b, 0, i, outlet_pressure, &outlet_pressure_room, sizeof outlet_pressure_room);
+    batch_move(b, 1, i, attainable_mass_flow, &attainable_mass_flow_room, sizeof attainable_mass_flow_room);
     return answer;
 }
 
@@ -109,16 +116,17 @@ vtx_status vtx_valve_outlet_pressure_batch(size_t n, const vtx_gas *gas, ptrdiff
         failed);
 }
 
-static vtx_status valve_inlet_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status valve_inlet_pressure_item(const struct batch *b, size_t i)
 {
-    vtx_gas gas;
-    batch_get_bytes(b, 0, i, &gas, sizeof gas);
-    vtx_valve valve;
-    batch_get_bytes(b, 1, i, &valve, sizeof valve);
-    double inlet_pressure;
-    const vtx_status answer = vtx_valve_inlet_pressure(&gas, &valve, batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), &inlet_pressure);
-    batch_put(b, 0, i, &inlet_pressure, sizeof inlet_pressure);
+    vtx_gas gas_room;
+    const vtx_gas *const gas = batch_record(b, 0, i, &gas_room, sizeof gas_room, _Alignof(vtx_gas));
+    vtx_valve valve_room;
+    const vtx_valve *const valve = batch_record(b, 1, i, &valve_room, sizeof valve_room, _Alignof(vtx_valve));
+    double inlet_pressure_room;
+    double *const inlet_pressure = batch_place(b, 0, i, &inlet_pressure_room, _Alignof(double));
+    const vtx_status answer = vtx_valve_inlet_pressure(gas, valve, batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), inlet_pressure);
+    batch_move(b, 0, i, inlet_pressure, &inlet_pressure_room, sizeof inlet_pressure_room);
     return answer;
 }
 

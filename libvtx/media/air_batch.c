@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status dry_air_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status dry_air_at_item(const struct batch *b, size_t i)
 {
-    vtx_dry_air air;
-    const vtx_status answer = vtx_dry_air_at(batch_get(b, 0, i), batch_get(b, 1, i), &air);
-    batch_put(b, 0, i, &air, sizeof air);
+    vtx_dry_air air_room;
+    vtx_dry_air *const air = batch_place(b, 0, i, &air_room, _Alignof(vtx_dry_air));
+    const vtx_status answer = vtx_dry_air_at(batch_get(b, 0, i), batch_get(b, 1, i), air);
+    batch_move(b, 0, i, air, &air_room, sizeof air_room);
     return answer;
 }
 
@@ -20,11 +21,12 @@ vtx_status vtx_dry_air_at_batch(size_t n, const double *pressure, ptrdiff_t pres
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, dry_air_at_item, status, failed);
 }
 
-static vtx_status air_compressibility_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_compressibility_item(const struct batch *b, size_t i)
 {
-    double compressibility;
-    const vtx_status answer = vtx_air_compressibility(batch_get(b, 0, i), batch_get(b, 1, i), &compressibility);
-    batch_put(b, 0, i, &compressibility, sizeof compressibility);
+    double compressibility_room;
+    double *const compressibility = batch_place(b, 0, i, &compressibility_room, _Alignof(double));
+    const vtx_status answer = vtx_air_compressibility(batch_get(b, 0, i), batch_get(b, 1, i), compressibility);
+    batch_move(b, 0, i, compressibility, &compressibility_room, sizeof compressibility_room);
     return answer;
 }
 
@@ -37,11 +39,12 @@ vtx_status vtx_air_compressibility_batch(size_t n, const double *pressure, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_compressibility_item, status, failed);
 }
 
-static vtx_status air_density_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_density_item(const struct batch *b, size_t i)
 {
-    double density;
-    const vtx_status answer = vtx_air_density(batch_get(b, 0, i), batch_get(b, 1, i), &density);
-    batch_put(b, 0, i, &density, sizeof density);
+    double density_room;
+    double *const density = batch_place(b, 0, i, &density_room, _Alignof(double));
+    const vtx_status answer = vtx_air_density(batch_get(b, 0, i), batch_get(b, 1, i), density);
+    batch_move(b, 0, i, density, &density_room, sizeof density_room);
     return answer;
 }
 
@@ -54,11 +57,12 @@ vtx_status vtx_air_density_batch(size_t n, const double *pressure, ptrdiff_t pre
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_density_item, status, failed);
 }
 
-static vtx_status air_enthalpy_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_enthalpy_item(const struct batch *b, size_t i)
 {
-    double enthalpy;
-    const vtx_status answer = vtx_air_enthalpy(batch_get(b, 0, i), batch_get(b, 1, i), &enthalpy);
-    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    double enthalpy_room;
+    double *const enthalpy = batch_place(b, 0, i, &enthalpy_room, _Alignof(double));
+    const vtx_status answer = vtx_air_enthalpy(batch_get(b, 0, i), batch_get(b, 1, i), enthalpy);
+    batch_move(b, 0, i, enthalpy, &enthalpy_room, sizeof enthalpy_room);
     return answer;
 }
 
@@ -71,11 +75,12 @@ vtx_status vtx_air_enthalpy_batch(size_t n, const double *pressure, ptrdiff_t pr
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_enthalpy_item, status, failed);
 }
 
-static vtx_status air_entropy_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_entropy_item(const struct batch *b, size_t i)
 {
-    double entropy;
-    const vtx_status answer = vtx_air_entropy(batch_get(b, 0, i), batch_get(b, 1, i), &entropy);
-    batch_put(b, 0, i, &entropy, sizeof entropy);
+    double entropy_room;
+    double *const entropy = batch_place(b, 0, i, &entropy_room, _Alignof(double));
+    const vtx_status answer = vtx_air_entropy(batch_get(b, 0, i), batch_get(b, 1, i), entropy);
+    batch_move(b, 0, i, entropy, &entropy_room, sizeof entropy_room);
     return answer;
 }
 
@@ -88,11 +93,12 @@ vtx_status vtx_air_entropy_batch(size_t n, const double *pressure, ptrdiff_t pre
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_entropy_item, status, failed);
 }
 
-static vtx_status air_heat_capacity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_heat_capacity_item(const struct batch *b, size_t i)
 {
-    double heat_capacity;
-    const vtx_status answer = vtx_air_heat_capacity(batch_get(b, 0, i), batch_get(b, 1, i), &heat_capacity);
-    batch_put(b, 0, i, &heat_capacity, sizeof heat_capacity);
+    double heat_capacity_room;
+    double *const heat_capacity = batch_place(b, 0, i, &heat_capacity_room, _Alignof(double));
+    const vtx_status answer = vtx_air_heat_capacity(batch_get(b, 0, i), batch_get(b, 1, i), heat_capacity);
+    batch_move(b, 0, i, heat_capacity, &heat_capacity_room, sizeof heat_capacity_room);
     return answer;
 }
 
@@ -105,11 +111,12 @@ vtx_status vtx_air_heat_capacity_batch(size_t n, const double *pressure, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_heat_capacity_item, status, failed);
 }
 
-static vtx_status air_heat_capacity_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_heat_capacity_ratio_item(const struct batch *b, size_t i)
 {
-    double ratio;
-    const vtx_status answer = vtx_air_heat_capacity_ratio(batch_get(b, 0, i), batch_get(b, 1, i), &ratio);
-    batch_put(b, 0, i, &ratio, sizeof ratio);
+    double ratio_room;
+    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    const vtx_status answer = vtx_air_heat_capacity_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
+    batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
 }
 
@@ -123,11 +130,12 @@ vtx_status vtx_air_heat_capacity_ratio_batch(size_t n, const double *pressure, p
         failed);
 }
 
-static vtx_status air_sound_speed_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_sound_speed_item(const struct batch *b, size_t i)
 {
-    double speed;
-    const vtx_status answer = vtx_air_sound_speed(batch_get(b, 0, i), batch_get(b, 1, i), &speed);
-    batch_put(b, 0, i, &speed, sizeof speed);
+    double speed_room;
+    double *const speed = batch_place(b, 0, i, &speed_room, _Alignof(double));
+    const vtx_status answer = vtx_air_sound_speed(batch_get(b, 0, i), batch_get(b, 1, i), speed);
+    batch_move(b, 0, i, speed, &speed_room, sizeof speed_room);
     return answer;
 }
 
@@ -140,11 +148,12 @@ vtx_status vtx_air_sound_speed_batch(size_t n, const double *pressure, ptrdiff_t
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_sound_speed_item, status, failed);
 }
 
-static vtx_status air_joule_thomson_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_joule_thomson_item(const struct batch *b, size_t i)
 {
-    double coefficient;
-    const vtx_status answer = vtx_air_joule_thomson(batch_get(b, 0, i), batch_get(b, 1, i), &coefficient);
-    batch_put(b, 0, i, &coefficient, sizeof coefficient);
+    double coefficient_room;
+    double *const coefficient = batch_place(b, 0, i, &coefficient_room, _Alignof(double));
+    const vtx_status answer = vtx_air_joule_thomson(batch_get(b, 0, i), batch_get(b, 1, i), coefficient);
+    batch_move(b, 0, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 
@@ -157,11 +166,12 @@ vtx_status vtx_air_joule_thomson_batch(size_t n, const double *pressure, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_joule_thomson_item, status, failed);
 }
 
-static vtx_status air_viscosity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_viscosity_item(const struct batch *b, size_t i)
 {
-    double viscosity;
-    const vtx_status answer = vtx_air_viscosity(batch_get(b, 0, i), batch_get(b, 1, i), &viscosity);
-    batch_put(b, 0, i, &viscosity, sizeof viscosity);
+    double viscosity_room;
+    double *const viscosity = batch_place(b, 0, i, &viscosity_room, _Alignof(double));
+    const vtx_status answer = vtx_air_viscosity(batch_get(b, 0, i), batch_get(b, 1, i), viscosity);
+    batch_move(b, 0, i, viscosity, &viscosity_room, sizeof viscosity_room);
     return answer;
 }
 
@@ -174,11 +184,12 @@ vtx_status vtx_air_viscosity_batch(size_t n, const double *pressure, ptrdiff_t p
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_viscosity_item, status, failed);
 }
 
-static vtx_status air_conductivity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_conductivity_item(const struct batch *b, size_t i)
 {
-    double conductivity;
-    const vtx_status answer = vtx_air_conductivity(batch_get(b, 0, i), batch_get(b, 1, i), &conductivity);
-    batch_put(b, 0, i, &conductivity, sizeof conductivity);
+    double conductivity_room;
+    double *const conductivity = batch_place(b, 0, i, &conductivity_room, _Alignof(double));
+    const vtx_status answer = vtx_air_conductivity(batch_get(b, 0, i), batch_get(b, 1, i), conductivity);
+    batch_move(b, 0, i, conductivity, &conductivity_room, sizeof conductivity_room);
     return answer;
 }
 
@@ -191,11 +202,12 @@ vtx_status vtx_air_conductivity_batch(size_t n, const double *pressure, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, air_conductivity_item, status, failed);
 }
 
-static vtx_status air_critical_flow_factor_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status air_critical_flow_factor_item(const struct batch *b, size_t i)
 {
-    double factor;
-    const vtx_status answer = vtx_air_critical_flow_factor(batch_get(b, 0, i), batch_get(b, 1, i), &factor);
-    batch_put(b, 0, i, &factor, sizeof factor);
+    double factor_room;
+    double *const factor = batch_place(b, 0, i, &factor_room, _Alignof(double));
+    const vtx_status answer = vtx_air_critical_flow_factor(batch_get(b, 0, i), batch_get(b, 1, i), factor);
+    batch_move(b, 0, i, factor, &factor_room, sizeof factor_room);
     return answer;
 }
 

@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status water_class_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status water_class_item(const struct batch *b, size_t i)
 {
-    int32_t water_class;
-    const vtx_status answer = vtx_water_class(batch_get(b, 0, i), batch_get(b, 1, i), &water_class);
-    batch_put(b, 0, i, &water_class, sizeof water_class);
+    int32_t water_class_room;
+    int32_t *const water_class = batch_place(b, 0, i, &water_class_room, _Alignof(int32_t));
+    const vtx_status answer = vtx_water_class(batch_get(b, 0, i), batch_get(b, 1, i), water_class);
+    batch_move(b, 0, i, water_class, &water_class_room, sizeof water_class_room);
     return answer;
 }
 
@@ -21,12 +22,13 @@ vtx_status vtx_water_class_batch(size_t n, const double *pressure_dew_point, ptr
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_class_item, status, failed);
 }
 
-static vtx_status particle_class_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status particle_class_item(const struct batch *b, size_t i)
 {
-    int32_t particle_class;
+    int32_t particle_class_room;
+    int32_t *const particle_class = batch_place(b, 0, i, &particle_class_room, _Alignof(int32_t));
     const vtx_status answer = vtx_particle_class(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &particle_class);
-    batch_put(b, 0, i, &particle_class, sizeof particle_class);
+        batch_get(b, 3, i), particle_class);
+    batch_move(b, 0, i, particle_class, &particle_class_room, sizeof particle_class_room);
     return answer;
 }
 
@@ -41,11 +43,12 @@ vtx_status vtx_particle_class_batch(size_t n, const double *fine, ptrdiff_t fine
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, particle_class_item, status, failed);
 }
 
-static vtx_status oil_class_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status oil_class_item(const struct batch *b, size_t i)
 {
-    int32_t oil_class;
-    const vtx_status answer = vtx_oil_class(batch_get(b, 0, i), &oil_class);
-    batch_put(b, 0, i, &oil_class, sizeof oil_class);
+    int32_t oil_class_room;
+    int32_t *const oil_class = batch_place(b, 0, i, &oil_class_room, _Alignof(int32_t));
+    const vtx_status answer = vtx_oil_class(batch_get(b, 0, i), oil_class);
+    batch_move(b, 0, i, oil_class, &oil_class_room, sizeof oil_class_room);
     return answer;
 }
 
@@ -57,12 +60,13 @@ vtx_status vtx_oil_class_batch(size_t n, const double *oil_content, ptrdiff_t oi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, oil_class_item, status, failed);
 }
 
-static vtx_status water_content_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status water_content_item(const struct batch *b, size_t i)
 {
-    double content;
+    double content_room;
+    double *const content = batch_place(b, 0, i, &content_room, _Alignof(double));
     const vtx_status answer = vtx_water_content(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &content);
-    batch_put(b, 0, i, &content, sizeof content);
+        batch_get(b, 2, i), batch_get(b, 3, i), content);
+    batch_move(b, 0, i, content, &content_room, sizeof content_room);
     return answer;
 }
 
@@ -80,12 +84,13 @@ vtx_status vtx_water_content_batch(size_t n, int32_t model, const double *line_p
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, water_content_item, status, failed);
 }
 
-static vtx_status pressure_dew_point_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status pressure_dew_point_item(const struct batch *b, size_t i)
 {
-    double pressure_dew_point;
+    double pressure_dew_point_room;
+    double *const pressure_dew_point = batch_place(b, 0, i, &pressure_dew_point_room, _Alignof(double));
     const vtx_status answer = vtx_pressure_dew_point(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &pressure_dew_point);
-    batch_put(b, 0, i, &pressure_dew_point, sizeof pressure_dew_point);
+        batch_get(b, 2, i), batch_get(b, 3, i), pressure_dew_point);
+    batch_move(b, 0, i, pressure_dew_point, &pressure_dew_point_room, sizeof pressure_dew_point_room);
     return answer;
 }
 

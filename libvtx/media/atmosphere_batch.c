@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status atmosphere_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status atmosphere_pressure_item(const struct batch *b, size_t i)
 {
-    double pressure;
-    const vtx_status answer = vtx_atmosphere_pressure(batch_get(b, 0, i), &pressure);
-    batch_put(b, 0, i, &pressure, sizeof pressure);
+    double pressure_room;
+    double *const pressure = batch_place(b, 0, i, &pressure_room, _Alignof(double));
+    const vtx_status answer = vtx_atmosphere_pressure(batch_get(b, 0, i), pressure);
+    batch_move(b, 0, i, pressure, &pressure_room, sizeof pressure_room);
     return answer;
 }
 
@@ -19,11 +20,12 @@ vtx_status vtx_atmosphere_pressure_batch(size_t n, const double *altitude, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, atmosphere_pressure_item, status, failed);
 }
 
-static vtx_status atmosphere_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status atmosphere_temperature_item(const struct batch *b, size_t i)
 {
-    double temperature;
-    const vtx_status answer = vtx_atmosphere_temperature(batch_get(b, 0, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
+    const vtx_status answer = vtx_atmosphere_temperature(batch_get(b, 0, i), temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 
@@ -36,11 +38,12 @@ vtx_status vtx_atmosphere_temperature_batch(size_t n, const double *altitude, pt
         failed);
 }
 
-static vtx_status atmosphere_density_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status atmosphere_density_item(const struct batch *b, size_t i)
 {
-    double density;
-    const vtx_status answer = vtx_atmosphere_density(batch_get(b, 0, i), &density);
-    batch_put(b, 0, i, &density, sizeof density);
+    double density_room;
+    double *const density = batch_place(b, 0, i, &density_room, _Alignof(double));
+    const vtx_status answer = vtx_atmosphere_density(batch_get(b, 0, i), density);
+    batch_move(b, 0, i, density, &density_room, sizeof density_room);
     return answer;
 }
 
@@ -52,11 +55,12 @@ vtx_status vtx_atmosphere_density_batch(size_t n, const double *altitude, ptrdif
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, atmosphere_density_item, status, failed);
 }
 
-static vtx_status atmosphere_altitude_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status atmosphere_altitude_item(const struct batch *b, size_t i)
 {
-    double altitude;
-    const vtx_status answer = vtx_atmosphere_altitude(batch_get(b, 0, i), &altitude);
-    batch_put(b, 0, i, &altitude, sizeof altitude);
+    double altitude_room;
+    double *const altitude = batch_place(b, 0, i, &altitude_room, _Alignof(double));
+    const vtx_status answer = vtx_atmosphere_altitude(batch_get(b, 0, i), altitude);
+    batch_move(b, 0, i, altitude, &altitude_room, sizeof altitude_room);
     return answer;
 }
 
@@ -68,11 +72,12 @@ vtx_status vtx_atmosphere_altitude_batch(size_t n, const double *pressure, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, atmosphere_altitude_item, status, failed);
 }
 
-static vtx_status geopotential_altitude_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status geopotential_altitude_item(const struct batch *b, size_t i)
 {
-    double geopotential;
-    const vtx_status answer = vtx_geopotential_altitude(batch_get(b, 0, i), &geopotential);
-    batch_put(b, 0, i, &geopotential, sizeof geopotential);
+    double geopotential_room;
+    double *const geopotential = batch_place(b, 0, i, &geopotential_room, _Alignof(double));
+    const vtx_status answer = vtx_geopotential_altitude(batch_get(b, 0, i), geopotential);
+    batch_move(b, 0, i, geopotential, &geopotential_room, sizeof geopotential_room);
     return answer;
 }
 
@@ -85,11 +90,12 @@ vtx_status vtx_geopotential_altitude_batch(size_t n, const double *geometric, pt
         failed);
 }
 
-static vtx_status geometric_altitude_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status geometric_altitude_item(const struct batch *b, size_t i)
 {
-    double geometric;
-    const vtx_status answer = vtx_geometric_altitude(batch_get(b, 0, i), &geometric);
-    batch_put(b, 0, i, &geometric, sizeof geometric);
+    double geometric_room;
+    double *const geometric = batch_place(b, 0, i, &geometric_room, _Alignof(double));
+    const vtx_status answer = vtx_geometric_altitude(batch_get(b, 0, i), geometric);
+    batch_move(b, 0, i, geometric, &geometric_room, sizeof geometric_room);
     return answer;
 }
 
@@ -101,11 +107,12 @@ vtx_status vtx_geometric_altitude_batch(size_t n, const double *geopotential, pt
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, geometric_altitude_item, status, failed);
 }
 
-static vtx_status station_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status station_pressure_item(const struct batch *b, size_t i)
 {
-    double pressure;
-    const vtx_status answer = vtx_station_pressure(batch_get(b, 0, i), batch_get(b, 1, i), &pressure);
-    batch_put(b, 0, i, &pressure, sizeof pressure);
+    double pressure_room;
+    double *const pressure = batch_place(b, 0, i, &pressure_room, _Alignof(double));
+    const vtx_status answer = vtx_station_pressure(batch_get(b, 0, i), batch_get(b, 1, i), pressure);
+    batch_move(b, 0, i, pressure, &pressure_room, sizeof pressure_room);
     return answer;
 }
 

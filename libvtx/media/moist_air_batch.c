@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status moist_air_at_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status moist_air_at_item(const struct batch *b, size_t i)
 {
-    vtx_moist_air state;
+    vtx_moist_air state_room;
+    vtx_moist_air *const state = batch_place(b, 0, i, &state_room, _Alignof(vtx_moist_air));
     const vtx_status answer = vtx_moist_air_at(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        b->selector[1], batch_get(b, 2, i), &state);
-    batch_put(b, 0, i, &state, sizeof state);
+        b->selector[1], batch_get(b, 2, i), state);
+    batch_move(b, 0, i, state, &state_room, sizeof state_room);
     return answer;
 }
 
@@ -23,11 +24,12 @@ vtx_status vtx_moist_air_at_batch(size_t n, int32_t model, const double *pressur
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, moist_air_at_item, status, failed);
 }
 
-static vtx_status dew_point_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status dew_point_item(const struct batch *b, size_t i)
 {
-    double temperature;
-    const vtx_status answer = vtx_dew_point(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
+    const vtx_status answer = vtx_dew_point(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 
@@ -41,11 +43,12 @@ vtx_status vtx_dew_point_batch(size_t n, int32_t model, const double *pressure, 
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, dew_point_item, status, failed);
 }
 
-static vtx_status frost_point_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status frost_point_item(const struct batch *b, size_t i)
 {
-    double temperature;
-    const vtx_status answer = vtx_frost_point(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), &temperature);
-    batch_put(b, 0, i, &temperature, sizeof temperature);
+    double temperature_room;
+    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
+    const vtx_status answer = vtx_frost_point(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), temperature);
+    batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
     return answer;
 }
 
@@ -59,12 +62,13 @@ vtx_status vtx_frost_point_batch(size_t n, int32_t model, const double *pressure
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, frost_point_item, status, failed);
 }
 
-static vtx_status saturation_humidity_ratio_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status saturation_humidity_ratio_item(const struct batch *b, size_t i)
 {
-    double humidity_ratio;
+    double humidity_ratio_room;
+    double *const humidity_ratio = batch_place(b, 0, i, &humidity_ratio_room, _Alignof(double));
     const vtx_status answer = vtx_saturation_humidity_ratio(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        &humidity_ratio);
-    batch_put(b, 0, i, &humidity_ratio, sizeof humidity_ratio);
+        humidity_ratio);
+    batch_move(b, 0, i, humidity_ratio, &humidity_ratio_room, sizeof humidity_ratio_room);
     return answer;
 }
 
@@ -79,12 +83,13 @@ vtx_status vtx_saturation_humidity_ratio_batch(size_t n, int32_t model, const do
         status, failed);
 }
 
-static vtx_status dew_point_at_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status dew_point_at_pressure_item(const struct batch *b, size_t i)
 {
-    double new_dew_point;
+    double new_dew_point_room;
+    double *const new_dew_point = batch_place(b, 0, i, &new_dew_point_room, _Alignof(double));
     const vtx_status answer = vtx_dew_point_at_pressure(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &new_dew_point);
-    batch_put(b, 0, i, &new_dew_point, sizeof new_dew_point);
+        batch_get(b, 2, i), new_dew_point);
+    batch_move(b, 0, i, new_dew_point, &new_dew_point_room, sizeof new_dew_point_room);
     return answer;
 }
 
@@ -101,12 +106,13 @@ vtx_status vtx_dew_point_at_pressure_batch(size_t n, int32_t model, const double
         failed);
 }
 
-static vtx_status frost_point_at_pressure_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status frost_point_at_pressure_item(const struct batch *b, size_t i)
 {
-    double new_frost_point;
+    double new_frost_point_room;
+    double *const new_frost_point = batch_place(b, 0, i, &new_frost_point_room, _Alignof(double));
     const vtx_status answer = vtx_frost_point_at_pressure(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &new_frost_point);
-    batch_put(b, 0, i, &new_frost_point, sizeof new_frost_point);
+        batch_get(b, 2, i), new_frost_point);
+    batch_move(b, 0, i, new_frost_point, &new_frost_point_room, sizeof new_frost_point_room);
     return answer;
 }
 

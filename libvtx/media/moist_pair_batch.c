@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status moist_air_from_pair_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status moist_air_from_pair_item(const struct batch *b, size_t i)
 {
-    vtx_moist_air state;
+    vtx_moist_air state_room;
+    vtx_moist_air *const state = batch_place(b, 0, i, &state_room, _Alignof(vtx_moist_air));
     const vtx_status answer = vtx_moist_air_from_pair(b->selector[0], batch_get(b, 0, i), b->selector[1],
-        batch_get(b, 1, i), b->selector[2], batch_get(b, 2, i), &state);
-    batch_put(b, 0, i, &state, sizeof state);
+        batch_get(b, 1, i), b->selector[2], batch_get(b, 2, i), state);
+    batch_move(b, 0, i, state, &state_room, sizeof state_room);
     return answer;
 }
 

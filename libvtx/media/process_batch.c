@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status expansion_isentropic_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status expansion_isentropic_item(const struct batch *b, size_t i)
 {
-    double outlet_temperature;
+    double outlet_temperature_room;
+    double *const outlet_temperature = batch_place(b, 0, i, &outlet_temperature_room, _Alignof(double));
     const vtx_status answer = vtx_expansion_isentropic(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &outlet_temperature);
-    batch_put(b, 0, i, &outlet_temperature, sizeof outlet_temperature);
+        batch_get(b, 2, i), batch_get(b, 3, i), outlet_temperature);
+    batch_move(b, 0, i, outlet_temperature, &outlet_temperature_room, sizeof outlet_temperature_room);
     return answer;
 }
 
@@ -27,12 +28,13 @@ vtx_status vtx_expansion_isentropic_batch(size_t n, int32_t model, const double 
         failed);
 }
 
-static vtx_status expansion_throttle_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status expansion_throttle_item(const struct batch *b, size_t i)
 {
-    double outlet_temperature;
+    double outlet_temperature_room;
+    double *const outlet_temperature = batch_place(b, 0, i, &outlet_temperature_room, _Alignof(double));
     const vtx_status answer = vtx_expansion_throttle(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &outlet_temperature);
-    batch_put(b, 0, i, &outlet_temperature, sizeof outlet_temperature);
+        batch_get(b, 2, i), batch_get(b, 3, i), outlet_temperature);
+    batch_move(b, 0, i, outlet_temperature, &outlet_temperature_room, sizeof outlet_temperature_room);
     return answer;
 }
 
@@ -51,14 +53,16 @@ vtx_status vtx_expansion_throttle_batch(size_t n, int32_t model, const double *i
         failed);
 }
 
-static vtx_status expanded_isentropic_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status expanded_isentropic_item(const struct batch *b, size_t i)
 {
-    vtx_moist_air outlet;
-    double work;
+    vtx_moist_air outlet_room;
+    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, _Alignof(vtx_moist_air));
+    double work_room;
+    double *const work = batch_place(b, 1, i, &work_room, _Alignof(double));
     const vtx_status answer = vtx_expanded_isentropic(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &outlet, &work);
-    batch_put(b, 0, i, &outlet, sizeof outlet);
-    batch_put(b, 1, i, &work, sizeof work);
+        batch_get(b, 2, i), batch_get(b, 3, i), outlet, work);
+    batch_move(b, 0, i, outlet, &outlet_room, sizeof outlet_room);
+    batch_move(b, 1, i, work, &work_room, sizeof work_room);
     return answer;
 }
 
@@ -77,14 +81,16 @@ vtx_status vtx_expanded_isentropic_batch(size_t n, int32_t model, const double *
         failed);
 }
 
-static vtx_status expanded_throttle_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status expanded_throttle_item(const struct batch *b, size_t i)
 {
-    vtx_moist_air outlet;
-    double entropy_generation;
+    vtx_moist_air outlet_room;
+    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, _Alignof(vtx_moist_air));
+    double entropy_generation_room;
+    double *const entropy_generation = batch_place(b, 1, i, &entropy_generation_room, _Alignof(double));
     const vtx_status answer = vtx_expanded_throttle(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &outlet, &entropy_generation);
-    batch_put(b, 0, i, &outlet, sizeof outlet);
-    batch_put(b, 1, i, &entropy_generation, sizeof entropy_generation);
+        batch_get(b, 2, i), batch_get(b, 3, i), outlet, entropy_generation);
+    batch_move(b, 0, i, outlet, &outlet_room, sizeof outlet_room);
+    batch_move(b, 1, i, entropy_generation, &entropy_generation_room, sizeof entropy_generation_room);
     return answer;
 }
 
@@ -104,14 +110,16 @@ vtx_status vtx_expanded_throttle_batch(size_t n, int32_t model, const double *in
         failed);
 }
 
-static vtx_status expanded_with_efficiency_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status expanded_with_efficiency_item(const struct batch *b, size_t i)
 {
-    vtx_moist_air outlet;
-    double work;
+    vtx_moist_air outlet_room;
+    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, _Alignof(vtx_moist_air));
+    double work_room;
+    double *const work = batch_place(b, 1, i, &work_room, _Alignof(double));
     const vtx_status answer = vtx_expanded_with_efficiency(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &outlet, &work);
-    batch_put(b, 0, i, &outlet, sizeof outlet);
-    batch_put(b, 1, i, &work, sizeof work);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), outlet, work);
+    batch_move(b, 0, i, outlet, &outlet_room, sizeof outlet_room);
+    batch_move(b, 1, i, work, &work_room, sizeof work_room);
     return answer;
 }
 
@@ -131,14 +139,16 @@ vtx_status vtx_expanded_with_efficiency_batch(size_t n, int32_t model, const dou
         status, failed);
 }
 
-static vtx_status heat_to_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status heat_to_temperature_item(const struct batch *b, size_t i)
 {
-    double heat;
-    double condensed;
+    double heat_room;
+    double *const heat = batch_place(b, 0, i, &heat_room, _Alignof(double));
+    double condensed_room;
+    double *const condensed = batch_place(b, 1, i, &condensed_room, _Alignof(double));
     const vtx_status answer = vtx_heat_to_temperature(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &heat, &condensed);
-    batch_put(b, 0, i, &heat, sizeof heat);
-    batch_put(b, 1, i, &condensed, sizeof condensed);
+        batch_get(b, 2, i), batch_get(b, 3, i), heat, condensed);
+    batch_move(b, 0, i, heat, &heat_room, sizeof heat_room);
+    batch_move(b, 1, i, condensed, &condensed_room, sizeof condensed_room);
     return answer;
 }
 
@@ -156,12 +166,13 @@ vtx_status vtx_heat_to_temperature_batch(size_t n, int32_t model, const double *
         failed);
 }
 
-static vtx_status heated_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status heated_item(const struct batch *b, size_t i)
 {
-    vtx_moist_air outlet;
+    vtx_moist_air outlet_room;
+    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, _Alignof(vtx_moist_air));
     const vtx_status answer = vtx_heated(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &outlet);
-    batch_put(b, 0, i, &outlet, sizeof outlet);
+        batch_get(b, 3, i), outlet);
+    batch_move(b, 0, i, outlet, &outlet_room, sizeof outlet_room);
     return answer;
 }
 
@@ -177,14 +188,16 @@ vtx_status vtx_heated_batch(size_t n, int32_t model, const double *pressure, ptr
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, heated_item, status, failed);
 }
 
-static vtx_status condensate_drained_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status condensate_drained_item(const struct batch *b, size_t i)
 {
-    double drained;
-    vtx_moist_air outlet;
+    double drained_room;
+    double *const drained = batch_place(b, 0, i, &drained_room, _Alignof(double));
+    vtx_moist_air outlet_room;
+    vtx_moist_air *const outlet = batch_place(b, 1, i, &outlet_room, _Alignof(vtx_moist_air));
     const vtx_status answer = vtx_condensate_drained(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &drained, &outlet);
-    batch_put(b, 0, i, &drained, sizeof drained);
-    batch_put(b, 1, i, &outlet, sizeof outlet);
+        batch_get(b, 2, i), batch_get(b, 3, i), drained, outlet);
+    batch_move(b, 0, i, drained, &drained_room, sizeof drained_room);
+    batch_move(b, 1, i, outlet, &outlet_room, sizeof outlet_room);
     return answer;
 }
 
@@ -202,14 +215,16 @@ vtx_status vtx_condensate_drained_batch(size_t n, int32_t model, const double *p
         failed);
 }
 
-static vtx_status mixed_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status mixed_item(const struct batch *b, size_t i)
 {
-    vtx_moist_air mixed;
-    double entropy_generation;
+    vtx_moist_air mixed_room;
+    vtx_moist_air *const mixed = batch_place(b, 0, i, &mixed_room, _Alignof(vtx_moist_air));
+    double entropy_generation_room;
+    double *const entropy_generation = batch_place(b, 1, i, &entropy_generation_room, _Alignof(double));
     const vtx_status answer = vtx_mixed(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), &mixed, &entropy_generation);
-    batch_put(b, 0, i, &mixed, sizeof mixed);
-    batch_put(b, 1, i, &entropy_generation, sizeof entropy_generation);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), mixed, entropy_generation);
+    batch_move(b, 0, i, mixed, &mixed_room, sizeof mixed_room);
+    batch_move(b, 1, i, entropy_generation, &entropy_generation_room, sizeof entropy_generation_room);
     return answer;
 }
 

@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status water_saturation_slope_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status water_saturation_slope_item(const struct batch *b, size_t i)
 {
-    double slope;
-    const vtx_status answer = vtx_water_saturation_slope(batch_get(b, 0, i), &slope);
-    batch_put(b, 0, i, &slope, sizeof slope);
+    double slope_room;
+    double *const slope = batch_place(b, 0, i, &slope_room, _Alignof(double));
+    const vtx_status answer = vtx_water_saturation_slope(batch_get(b, 0, i), slope);
+    batch_move(b, 0, i, slope, &slope_room, sizeof slope_room);
     return answer;
 }
 
@@ -20,11 +21,12 @@ vtx_status vtx_water_saturation_slope_batch(size_t n, const double *temperature,
         failed);
 }
 
-static vtx_status water_density_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status water_density_item(const struct batch *b, size_t i)
 {
-    double density;
-    const vtx_status answer = vtx_water_density(batch_get(b, 0, i), &density);
-    batch_put(b, 0, i, &density, sizeof density);
+    double density_room;
+    double *const density = batch_place(b, 0, i, &density_room, _Alignof(double));
+    const vtx_status answer = vtx_water_density(batch_get(b, 0, i), density);
+    batch_move(b, 0, i, density, &density_room, sizeof density_room);
     return answer;
 }
 
@@ -36,11 +38,12 @@ vtx_status vtx_water_density_batch(size_t n, const double *temperature, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_density_item, status, failed);
 }
 
-static vtx_status water_enthalpy_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status water_enthalpy_item(const struct batch *b, size_t i)
 {
-    double enthalpy;
-    const vtx_status answer = vtx_water_enthalpy(batch_get(b, 0, i), &enthalpy);
-    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    double enthalpy_room;
+    double *const enthalpy = batch_place(b, 0, i, &enthalpy_room, _Alignof(double));
+    const vtx_status answer = vtx_water_enthalpy(batch_get(b, 0, i), enthalpy);
+    batch_move(b, 0, i, enthalpy, &enthalpy_room, sizeof enthalpy_room);
     return answer;
 }
 
@@ -52,11 +55,12 @@ vtx_status vtx_water_enthalpy_batch(size_t n, const double *temperature, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, water_enthalpy_item, status, failed);
 }
 
-static vtx_status ice_sublimation_slope_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status ice_sublimation_slope_item(const struct batch *b, size_t i)
 {
-    double slope;
-    const vtx_status answer = vtx_ice_sublimation_slope(batch_get(b, 0, i), &slope);
-    batch_put(b, 0, i, &slope, sizeof slope);
+    double slope_room;
+    double *const slope = batch_place(b, 0, i, &slope_room, _Alignof(double));
+    const vtx_status answer = vtx_ice_sublimation_slope(batch_get(b, 0, i), slope);
+    batch_move(b, 0, i, slope, &slope_room, sizeof slope_room);
     return answer;
 }
 
@@ -69,11 +73,12 @@ vtx_status vtx_ice_sublimation_slope_batch(size_t n, const double *temperature, 
         failed);
 }
 
-static vtx_status ice_density_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status ice_density_item(const struct batch *b, size_t i)
 {
-    double density;
-    const vtx_status answer = vtx_ice_density(batch_get(b, 0, i), batch_get(b, 1, i), &density);
-    batch_put(b, 0, i, &density, sizeof density);
+    double density_room;
+    double *const density = batch_place(b, 0, i, &density_room, _Alignof(double));
+    const vtx_status answer = vtx_ice_density(batch_get(b, 0, i), batch_get(b, 1, i), density);
+    batch_move(b, 0, i, density, &density_room, sizeof density_room);
     return answer;
 }
 
@@ -86,11 +91,12 @@ vtx_status vtx_ice_density_batch(size_t n, const double *pressure, ptrdiff_t pre
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_density_item, status, failed);
 }
 
-static vtx_status ice_enthalpy_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status ice_enthalpy_item(const struct batch *b, size_t i)
 {
-    double enthalpy;
-    const vtx_status answer = vtx_ice_enthalpy(batch_get(b, 0, i), batch_get(b, 1, i), &enthalpy);
-    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    double enthalpy_room;
+    double *const enthalpy = batch_place(b, 0, i, &enthalpy_room, _Alignof(double));
+    const vtx_status answer = vtx_ice_enthalpy(batch_get(b, 0, i), batch_get(b, 1, i), enthalpy);
+    batch_move(b, 0, i, enthalpy, &enthalpy_room, sizeof enthalpy_room);
     return answer;
 }
 
@@ -103,11 +109,12 @@ vtx_status vtx_ice_enthalpy_batch(size_t n, const double *pressure, ptrdiff_t pr
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ice_enthalpy_item, status, failed);
 }
 
-static vtx_status water_vaporisation_enthalpy_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status water_vaporisation_enthalpy_item(const struct batch *b, size_t i)
 {
-    double enthalpy;
-    const vtx_status answer = vtx_water_vaporisation_enthalpy(batch_get(b, 0, i), &enthalpy);
-    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    double enthalpy_room;
+    double *const enthalpy = batch_place(b, 0, i, &enthalpy_room, _Alignof(double));
+    const vtx_status answer = vtx_water_vaporisation_enthalpy(batch_get(b, 0, i), enthalpy);
+    batch_move(b, 0, i, enthalpy, &enthalpy_room, sizeof enthalpy_room);
     return answer;
 }
 
@@ -120,11 +127,12 @@ vtx_status vtx_water_vaporisation_enthalpy_batch(size_t n, const double *tempera
         failed);
 }
 
-static vtx_status ice_sublimation_enthalpy_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status ice_sublimation_enthalpy_item(const struct batch *b, size_t i)
 {
-    double enthalpy;
-    const vtx_status answer = vtx_ice_sublimation_enthalpy(batch_get(b, 0, i), &enthalpy);
-    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    double enthalpy_room;
+    double *const enthalpy = batch_place(b, 0, i, &enthalpy_room, _Alignof(double));
+    const vtx_status answer = vtx_ice_sublimation_enthalpy(batch_get(b, 0, i), enthalpy);
+    batch_move(b, 0, i, enthalpy, &enthalpy_room, sizeof enthalpy_room);
     return answer;
 }
 
@@ -137,11 +145,12 @@ vtx_status vtx_ice_sublimation_enthalpy_batch(size_t n, const double *temperatur
         failed);
 }
 
-static vtx_status ice_fusion_enthalpy_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status ice_fusion_enthalpy_item(const struct batch *b, size_t i)
 {
-    double enthalpy;
-    const vtx_status answer = vtx_ice_fusion_enthalpy(batch_get(b, 0, i), &enthalpy);
-    batch_put(b, 0, i, &enthalpy, sizeof enthalpy);
+    double enthalpy_room;
+    double *const enthalpy = batch_place(b, 0, i, &enthalpy_room, _Alignof(double));
+    const vtx_status answer = vtx_ice_fusion_enthalpy(batch_get(b, 0, i), enthalpy);
+    batch_move(b, 0, i, enthalpy, &enthalpy_room, sizeof enthalpy_room);
     return answer;
 }
 

@@ -3,13 +3,14 @@
 
 #include "../base/batch.h"
 
-static vtx_status tube_balance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status tube_balance_item(const struct batch *b, size_t i)
 {
-    vtx_balance balance;
+    vtx_balance balance_room;
+    vtx_balance *const balance = batch_place(b, 0, i, &balance_room, _Alignof(vtx_balance));
     const vtx_status answer = vtx_tube_balance(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
-        batch_get(b, 7, i), batch_get(b, 8, i), batch_get(b, 9, i), &balance);
-    batch_put(b, 0, i, &balance, sizeof balance);
+        batch_get(b, 7, i), batch_get(b, 8, i), batch_get(b, 9, i), balance);
+    batch_move(b, 0, i, balance, &balance_room, sizeof balance_room);
     return answer;
 }
 

@@ -3,15 +3,17 @@
 
 #include "../base/batch.h"
 
-static vtx_status calibration_predict_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status calibration_predict_item(const struct batch *b, size_t i)
 {
-    vtx_calibration calibration;
-    batch_get_bytes(b, 0, i, &calibration, sizeof calibration);
-    vtx_reading point;
-    batch_get_bytes(b, 1, i, &point, sizeof point);
-    vtx_calibrated_point prediction;
-    const vtx_status answer = vtx_calibration_predict(&calibration, &point, batch_get(b, 2, i), &prediction);
-    batch_put(b, 0, i, &prediction, sizeof prediction);
+    vtx_calibration calibration_room;
+    const vtx_calibration *const calibration = batch_record(b, 0, i, &calibration_room, sizeof calibration_room,
+        _Alignof(vtx_calibration));
+    vtx_reading point_room;
+    const vtx_reading *const point = batch_record(b, 1, i, &point_room, sizeof point_room, _Alignof(vtx_reading));
+    vtx_calibrated_point prediction_room;
+    vtx_calibrated_point *const prediction = batch_place(b, 0, i, &prediction_room, _Alignof(vtx_calibrated_point));
+    const vtx_status answer = vtx_calibration_predict(calibration, point, batch_get(b, 2, i), prediction);
+    batch_move(b, 0, i, prediction, &prediction_room, sizeof prediction_room);
     return answer;
 }
 

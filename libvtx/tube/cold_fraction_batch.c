@@ -3,15 +3,17 @@
 
 #include "../base/batch.h"
 
-static vtx_status cold_fraction_from_thermometers_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_fraction_from_thermometers_item(const struct batch *b, size_t i)
 {
-    double cold_fraction;
-    double uncertainty;
+    double cold_fraction_room;
+    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, _Alignof(double));
+    double uncertainty_room;
+    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, _Alignof(double));
     const vtx_status answer = vtx_cold_fraction_from_thermometers(b->selector[0], batch_get(b, 0, i),
         batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i),
-        batch_get(b, 6, i), batch_get(b, 7, i), batch_get(b, 8, i), batch_get(b, 9, i), &cold_fraction, &uncertainty);
-    batch_put(b, 0, i, &cold_fraction, sizeof cold_fraction);
-    batch_put(b, 1, i, &uncertainty, sizeof uncertainty);
+        batch_get(b, 6, i), batch_get(b, 7, i), batch_get(b, 8, i), batch_get(b, 9, i), cold_fraction, uncertainty);
+    batch_move(b, 0, i, cold_fraction, &cold_fraction_room, sizeof cold_fraction_room);
+    batch_move(b, 1, i, uncertainty, &uncertainty_room, sizeof uncertainty_room);
     return answer;
 }
 
@@ -38,14 +40,16 @@ vtx_status vtx_cold_fraction_from_thermometers_batch(size_t n, int32_t model, co
         status, failed);
 }
 
-static vtx_status cold_fraction_from_flows_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_fraction_from_flows_item(const struct batch *b, size_t i)
 {
-    double cold_fraction;
-    double uncertainty;
+    double cold_fraction_room;
+    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, _Alignof(double));
+    double uncertainty_room;
+    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, _Alignof(double));
     const vtx_status answer = vtx_cold_fraction_from_flows(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), &cold_fraction, &uncertainty);
-    batch_put(b, 0, i, &cold_fraction, sizeof cold_fraction);
-    batch_put(b, 1, i, &uncertainty, sizeof uncertainty);
+        batch_get(b, 2, i), batch_get(b, 3, i), cold_fraction, uncertainty);
+    batch_move(b, 0, i, cold_fraction, &cold_fraction_room, sizeof cold_fraction_room);
+    batch_move(b, 1, i, uncertainty, &uncertainty_room, sizeof uncertainty_room);
     return answer;
 }
 
@@ -64,12 +68,13 @@ vtx_status vtx_cold_fraction_from_flows_batch(size_t n, int32_t pair, const doub
         status, failed);
 }
 
-static vtx_status cold_fraction_from_three_flows_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_fraction_from_three_flows_item(const struct batch *b, size_t i)
 {
-    vtx_flow_balance balance;
+    vtx_flow_balance balance_room;
+    vtx_flow_balance *const balance = batch_place(b, 0, i, &balance_room, _Alignof(vtx_flow_balance));
     const vtx_status answer = vtx_cold_fraction_from_three_flows(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &balance);
-    batch_put(b, 0, i, &balance, sizeof balance);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), balance);
+    batch_move(b, 0, i, balance, &balance_room, sizeof balance_room);
     return answer;
 }
 
@@ -87,16 +92,19 @@ vtx_status vtx_cold_fraction_from_three_flows_batch(size_t n, const double *inle
         status, failed);
 }
 
-static vtx_status cold_fraction_combined_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_fraction_combined_item(const struct batch *b, size_t i)
 {
-    double cold_fraction;
-    double uncertainty;
-    double discrepancy;
+    double cold_fraction_room;
+    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, _Alignof(double));
+    double uncertainty_room;
+    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, _Alignof(double));
+    double discrepancy_room;
+    double *const discrepancy = batch_place(b, 2, i, &discrepancy_room, _Alignof(double));
     const vtx_status answer = vtx_cold_fraction_combined(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &cold_fraction, &uncertainty, &discrepancy);
-    batch_put(b, 0, i, &cold_fraction, sizeof cold_fraction);
-    batch_put(b, 1, i, &uncertainty, sizeof uncertainty);
-    batch_put(b, 2, i, &discrepancy, sizeof discrepancy);
+        batch_get(b, 3, i), cold_fraction, uncertainty, discrepancy);
+    batch_move(b, 0, i, cold_fraction, &cold_fraction_room, sizeof cold_fraction_room);
+    batch_move(b, 1, i, uncertainty, &uncertainty_room, sizeof uncertainty_room);
+    batch_move(b, 2, i, discrepancy, &discrepancy_room, sizeof discrepancy_room);
     return answer;
 }
 
@@ -115,16 +123,18 @@ vtx_status vtx_cold_fraction_combined_batch(size_t n, const double *first_fracti
         failed);
 }
 
-static vtx_status cold_fraction_from_openings_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_fraction_from_openings_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_openings openings;
-    batch_get_bytes(b, 1, i, &openings, sizeof openings);
-    vtx_opening_flow flow;
-    const vtx_status answer = vtx_cold_fraction_from_openings(&tube, &openings, b->selector[0], batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), &flow);
-    batch_put(b, 0, i, &flow, sizeof flow);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_openings openings_room;
+    const vtx_openings *const openings = batch_record(b, 1, i, &openings_room, sizeof openings_room,
+        _Alignof(vtx_openings));
+    vtx_opening_flow flow_room;
+    vtx_opening_flow *const flow = batch_place(b, 0, i, &flow_room, _Alignof(vtx_opening_flow));
+    const vtx_status answer = vtx_cold_fraction_from_openings(tube, openings, b->selector[0], batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), flow);
+    batch_move(b, 0, i, flow, &flow_room, sizeof flow_room);
     return answer;
 }
 
@@ -145,16 +155,18 @@ vtx_status vtx_cold_fraction_from_openings_batch(size_t n, const vtx_tube *tube,
         status, failed);
 }
 
-static vtx_status hot_area_for_cold_fraction_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status hot_area_for_cold_fraction_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_openings openings;
-    batch_get_bytes(b, 1, i, &openings, sizeof openings);
-    double hot_area;
-    const vtx_status answer = vtx_hot_area_for_cold_fraction(&tube, &openings, b->selector[0], batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i), &hot_area);
-    batch_put(b, 0, i, &hot_area, sizeof hot_area);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_openings openings_room;
+    const vtx_openings *const openings = batch_record(b, 1, i, &openings_room, sizeof openings_room,
+        _Alignof(vtx_openings));
+    double hot_area_room;
+    double *const hot_area = batch_place(b, 0, i, &hot_area_room, _Alignof(double));
+    const vtx_status answer = vtx_hot_area_for_cold_fraction(tube, openings, b->selector[0], batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i), hot_area);
+    batch_move(b, 0, i, hot_area, &hot_area_room, sizeof hot_area_room);
     return answer;
 }
 

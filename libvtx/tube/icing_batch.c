@@ -3,14 +3,15 @@
 
 #include "../base/batch.h"
 
-static vtx_status icing_range_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status icing_range_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_icing icing;
-    const vtx_status answer = vtx_icing_range(&tube, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
-        batch_get(b, 4, i), &icing);
-    batch_put(b, 0, i, &icing, sizeof icing);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_icing icing_room;
+    vtx_icing *const icing = batch_place(b, 0, i, &icing_room, _Alignof(vtx_icing));
+    const vtx_status answer = vtx_icing_range(tube, batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i),
+        batch_get(b, 4, i), icing);
+    batch_move(b, 0, i, icing, &icing_room, sizeof icing_room);
     return answer;
 }
 
@@ -26,16 +27,19 @@ vtx_status vtx_icing_range_batch(size_t n, const vtx_tube *tube, ptrdiff_t tube_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, icing_range_item, status, failed);
 }
 
-static vtx_status cold_condensate_flow_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_condensate_flow_item(const struct batch *b, size_t i)
 {
-    vtx_streams streams;
-    batch_get_bytes(b, 0, i, &streams, sizeof streams);
-    double ice_flow;
-    double liquid_flow;
-    const vtx_status answer = vtx_cold_condensate_flow(&streams, batch_get(b, 1, i), batch_get(b, 2, i), &ice_flow,
-        &liquid_flow);
-    batch_put(b, 0, i, &ice_flow, sizeof ice_flow);
-    batch_put(b, 1, i, &liquid_flow, sizeof liquid_flow);
+    vtx_streams streams_room;
+    const vtx_streams *const streams = batch_record(b, 0, i, &streams_room, sizeof streams_room,
+        _Alignof(vtx_streams));
+    double ice_flow_room;
+    double *const ice_flow = batch_place(b, 0, i, &ice_flow_room, _Alignof(double));
+    double liquid_flow_room;
+    double *const liquid_flow = batch_place(b, 1, i, &liquid_flow_room, _Alignof(double));
+    const vtx_status answer = vtx_cold_condensate_flow(streams, batch_get(b, 1, i), batch_get(b, 2, i), ice_flow,
+        liquid_flow);
+    batch_move(b, 0, i, ice_flow, &ice_flow_room, sizeof ice_flow_room);
+    batch_move(b, 1, i, liquid_flow, &liquid_flow_room, sizeof liquid_flow_room);
     return answer;
 }
 

@@ -3,12 +3,13 @@
 
 #include "../base/batch.h"
 
-static vtx_status first_law_residual_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status first_law_residual_item(const struct batch *b, size_t i)
 {
-    double residual;
+    double residual_room;
+    double *const residual = batch_place(b, 0, i, &residual_room, _Alignof(double));
     const vtx_status answer = vtx_first_law_residual(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &residual);
-    batch_put(b, 0, i, &residual, sizeof residual);
+        batch_get(b, 3, i), batch_get(b, 4, i), residual);
+    batch_move(b, 0, i, residual, &residual_room, sizeof residual_room);
     return answer;
 }
 
@@ -25,12 +26,13 @@ vtx_status vtx_first_law_residual_batch(size_t n, const double *heat_capacity, p
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, first_law_residual_item, status, failed);
 }
 
-static vtx_status hot_temperature_from_balance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status hot_temperature_from_balance_item(const struct batch *b, size_t i)
 {
-    double hot_temperature;
+    double hot_temperature_room;
+    double *const hot_temperature = batch_place(b, 0, i, &hot_temperature_room, _Alignof(double));
     const vtx_status answer = vtx_hot_temperature_from_balance(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &hot_temperature);
-    batch_put(b, 0, i, &hot_temperature, sizeof hot_temperature);
+        batch_get(b, 2, i), hot_temperature);
+    batch_move(b, 0, i, hot_temperature, &hot_temperature_room, sizeof hot_temperature_room);
     return answer;
 }
 
@@ -46,12 +48,13 @@ vtx_status vtx_hot_temperature_from_balance_batch(size_t n, const double *inlet_
         status, failed);
 }
 
-static vtx_status cold_fraction_from_temperatures_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_fraction_from_temperatures_item(const struct batch *b, size_t i)
 {
-    double cold_fraction;
+    double cold_fraction_room;
+    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, _Alignof(double));
     const vtx_status answer = vtx_cold_fraction_from_temperatures(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &cold_fraction);
-    batch_put(b, 0, i, &cold_fraction, sizeof cold_fraction);
+        batch_get(b, 2, i), cold_fraction);
+    batch_move(b, 0, i, cold_fraction, &cold_fraction_room, sizeof cold_fraction_room);
     return answer;
 }
 
@@ -67,12 +70,13 @@ vtx_status vtx_cold_fraction_from_temperatures_batch(size_t n, const double *inl
         status, failed);
 }
 
-static vtx_status refrigeration_capacity_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status refrigeration_capacity_item(const struct batch *b, size_t i)
 {
-    double capacity;
+    double capacity_room;
+    double *const capacity = batch_place(b, 0, i, &capacity_room, _Alignof(double));
     const vtx_status answer = vtx_refrigeration_capacity(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &capacity);
-    batch_put(b, 0, i, &capacity, sizeof capacity);
+        batch_get(b, 3, i), capacity);
+    batch_move(b, 0, i, capacity, &capacity_room, sizeof capacity_room);
     return answer;
 }
 
@@ -89,13 +93,14 @@ vtx_status vtx_refrigeration_capacity_batch(size_t n, const double *cold_mass_fl
         failed);
 }
 
-static vtx_status entropy_generation_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status entropy_generation_item(const struct batch *b, size_t i)
 {
-    double entropy_generation;
+    double entropy_generation_room;
+    double *const entropy_generation = batch_place(b, 0, i, &entropy_generation_room, _Alignof(double));
     const vtx_status answer = vtx_entropy_generation(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
-        batch_get(b, 8, i), &entropy_generation);
-    batch_put(b, 0, i, &entropy_generation, sizeof entropy_generation);
+        batch_get(b, 8, i), entropy_generation);
+    batch_move(b, 0, i, entropy_generation, &entropy_generation_room, sizeof entropy_generation_room);
     return answer;
 }
 
@@ -117,12 +122,13 @@ vtx_status vtx_entropy_generation_batch(size_t n, const double *heat_capacity, p
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, entropy_generation_item, status, failed);
 }
 
-static vtx_status second_law_limit_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status second_law_limit_item(const struct batch *b, size_t i)
 {
-    double cold_temperature;
+    double cold_temperature_room;
+    double *const cold_temperature = batch_place(b, 0, i, &cold_temperature_room, _Alignof(double));
     const vtx_status answer = vtx_second_law_limit(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &cold_temperature);
-    batch_put(b, 0, i, &cold_temperature, sizeof cold_temperature);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), cold_temperature);
+    batch_move(b, 0, i, cold_temperature, &cold_temperature_room, sizeof cold_temperature_room);
     return answer;
 }
 
@@ -140,12 +146,13 @@ vtx_status vtx_second_law_limit_batch(size_t n, const double *gamma, ptrdiff_t g
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, second_law_limit_item, status, failed);
 }
 
-static vtx_status isentropic_drop_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isentropic_drop_item(const struct batch *b, size_t i)
 {
-    double drop;
+    double drop_room;
+    double *const drop = batch_place(b, 0, i, &drop_room, _Alignof(double));
     const vtx_status answer = vtx_isentropic_drop(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &drop);
-    batch_put(b, 0, i, &drop, sizeof drop);
+        batch_get(b, 3, i), drop);
+    batch_move(b, 0, i, drop, &drop_room, sizeof drop_room);
     return answer;
 }
 
@@ -160,12 +167,13 @@ vtx_status vtx_isentropic_drop_batch(size_t n, const double *gamma, ptrdiff_t ga
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, isentropic_drop_item, status, failed);
 }
 
-static vtx_status ideal_vortex_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status ideal_vortex_item(const struct batch *b, size_t i)
 {
-    vtx_vortex vortex;
+    vtx_vortex vortex_room;
+    vtx_vortex *const vortex = batch_place(b, 0, i, &vortex_room, _Alignof(vtx_vortex));
     const vtx_status answer = vtx_ideal_vortex(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &vortex);
-    batch_put(b, 0, i, &vortex, sizeof vortex);
+        batch_get(b, 3, i), batch_get(b, 4, i), vortex);
+    batch_move(b, 0, i, vortex, &vortex_room, sizeof vortex_room);
     return answer;
 }
 
@@ -182,12 +190,13 @@ vtx_status vtx_ideal_vortex_batch(size_t n, const double *gamma, ptrdiff_t gamma
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, ideal_vortex_item, status, failed);
 }
 
-static vtx_status flow_exergy_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status flow_exergy_item(const struct batch *b, size_t i)
 {
-    double exergy;
+    double exergy_room;
+    double *const exergy = batch_place(b, 0, i, &exergy_room, _Alignof(double));
     const vtx_status answer = vtx_flow_exergy(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &exergy);
-    batch_put(b, 0, i, &exergy, sizeof exergy);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), exergy);
+    batch_move(b, 0, i, exergy, &exergy_room, sizeof exergy_room);
     return answer;
 }
 
@@ -204,13 +213,14 @@ vtx_status vtx_flow_exergy_batch(size_t n, const double *heat_capacity, ptrdiff_
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, flow_exergy_item, status, failed);
 }
 
-static vtx_status exergy_balance_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status exergy_balance_item(const struct batch *b, size_t i)
 {
-    vtx_exergy_account account;
+    vtx_exergy_account account_room;
+    vtx_exergy_account *const account = batch_place(b, 0, i, &account_room, _Alignof(vtx_exergy_account));
     const vtx_status answer = vtx_exergy_balance(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
-        batch_get(b, 8, i), batch_get(b, 9, i), batch_get(b, 10, i), &account);
-    batch_put(b, 0, i, &account, sizeof account);
+        batch_get(b, 8, i), batch_get(b, 9, i), batch_get(b, 10, i), account);
+    batch_move(b, 0, i, account, &account_room, sizeof account_room);
     return answer;
 }
 
@@ -234,12 +244,13 @@ vtx_status vtx_exergy_balance_batch(size_t n, const double *heat_capacity, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, exergy_balance_item, status, failed);
 }
 
-static vtx_status isentropic_temperature_efficiency_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status isentropic_temperature_efficiency_item(const struct batch *b, size_t i)
 {
-    double efficiency;
+    double efficiency_room;
+    double *const efficiency = batch_place(b, 0, i, &efficiency_room, _Alignof(double));
     const vtx_status answer = vtx_isentropic_temperature_efficiency(batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), &efficiency);
-    batch_put(b, 0, i, &efficiency, sizeof efficiency);
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), efficiency);
+    batch_move(b, 0, i, efficiency, &efficiency_room, sizeof efficiency_room);
     return answer;
 }
 
@@ -257,12 +268,13 @@ vtx_status vtx_isentropic_temperature_efficiency_batch(size_t n, const double *g
         status, failed);
 }
 
-static vtx_status adiabatic_efficiency_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status adiabatic_efficiency_item(const struct batch *b, size_t i)
 {
-    double efficiency;
+    double efficiency_room;
+    double *const efficiency = batch_place(b, 0, i, &efficiency_room, _Alignof(double));
     const vtx_status answer = vtx_adiabatic_efficiency(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &efficiency);
-    batch_put(b, 0, i, &efficiency, sizeof efficiency);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), efficiency);
+    batch_move(b, 0, i, efficiency, &efficiency_room, sizeof efficiency_room);
     return answer;
 }
 
@@ -280,13 +292,14 @@ vtx_status vtx_adiabatic_efficiency_batch(size_t n, const double *gamma, ptrdiff
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, adiabatic_efficiency_item, status, failed);
 }
 
-static vtx_status cop_isothermal_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cop_isothermal_item(const struct batch *b, size_t i)
 {
-    double performance;
+    double performance_room;
+    double *const performance = batch_place(b, 0, i, &performance_room, _Alignof(double));
     const vtx_status answer = vtx_cop_isothermal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
-        &performance);
-    batch_put(b, 0, i, &performance, sizeof performance);
+        performance);
+    batch_move(b, 0, i, performance, &performance_room, sizeof performance_room);
     return answer;
 }
 
@@ -306,13 +319,14 @@ vtx_status vtx_cop_isothermal_batch(size_t n, const double *heat_capacity, ptrdi
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cop_isothermal_item, status, failed);
 }
 
-static vtx_status cop_adiabatic_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cop_adiabatic_item(const struct batch *b, size_t i)
 {
-    double performance;
+    double performance_room;
+    double *const performance = batch_place(b, 0, i, &performance_room, _Alignof(double));
     const vtx_status answer = vtx_cop_adiabatic(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i),
-        &performance);
-    batch_put(b, 0, i, &performance, sizeof performance);
+        performance);
+    batch_move(b, 0, i, performance, &performance_room, sizeof performance_room);
     return answer;
 }
 
@@ -332,12 +346,13 @@ vtx_status vtx_cop_adiabatic_batch(size_t n, const double *heat_capacity, ptrdif
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cop_adiabatic_item, status, failed);
 }
 
-static vtx_status cop_electrical_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cop_electrical_item(const struct batch *b, size_t i)
 {
-    double performance;
+    double performance_room;
+    double *const performance = batch_place(b, 0, i, &performance_room, _Alignof(double));
     const vtx_status answer = vtx_cop_electrical(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &performance);
-    batch_put(b, 0, i, &performance, sizeof performance);
+        batch_get(b, 3, i), batch_get(b, 4, i), performance);
+    batch_move(b, 0, i, performance, &performance_room, sizeof performance_room);
     return answer;
 }
 

@@ -3,13 +3,15 @@
 
 #include "../base/batch.h"
 
-static vtx_status reading_examine_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status reading_examine_item(const struct batch *b, size_t i)
 {
-    vtx_reading reading;
-    batch_get_bytes(b, 0, i, &reading, sizeof reading);
-    vtx_reading_check check;
-    const vtx_status answer = vtx_reading_examine(&reading, b->selector[0], &check);
-    batch_put(b, 0, i, &check, sizeof check);
+    vtx_reading reading_room;
+    const vtx_reading *const reading = batch_record(b, 0, i, &reading_room, sizeof reading_room,
+        _Alignof(vtx_reading));
+    vtx_reading_check check_room;
+    vtx_reading_check *const check = batch_place(b, 0, i, &check_room, _Alignof(vtx_reading_check));
+    const vtx_status answer = vtx_reading_examine(reading, b->selector[0], check);
+    batch_move(b, 0, i, check, &check_room, sizeof check_room);
     return answer;
 }
 

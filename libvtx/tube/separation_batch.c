@@ -3,13 +3,14 @@
 
 #include "../base/batch.h"
 
-static vtx_status tube_for_question_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status tube_for_question_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_tube careful;
-    const vtx_status answer = vtx_tube_for_question(&tube, b->selector[0], &careful);
-    batch_put(b, 0, i, &careful, sizeof careful);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_tube careful_room;
+    vtx_tube *const careful = batch_place(b, 0, i, &careful_room, _Alignof(vtx_tube));
+    const vtx_status answer = vtx_tube_for_question(tube, b->selector[0], careful);
+    batch_move(b, 0, i, careful, &careful_room, sizeof careful_room);
     return answer;
 }
 

@@ -3,14 +3,15 @@
 
 #include "../base/batch.h"
 
-static vtx_status cold_fraction_for_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_fraction_for_temperature_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_fraction_setting setting;
-    const vtx_status answer = vtx_cold_fraction_for_temperature(&tube, b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), b->selector[1], &setting);
-    batch_put(b, 0, i, &setting, sizeof setting);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_fraction_setting setting_room;
+    vtx_fraction_setting *const setting = batch_place(b, 0, i, &setting_room, _Alignof(vtx_fraction_setting));
+    const vtx_status answer = vtx_cold_fraction_for_temperature(tube, b->selector[0], batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), b->selector[1], setting);
+    batch_move(b, 0, i, setting, &setting_room, sizeof setting_room);
     return answer;
 }
 
@@ -30,14 +31,15 @@ vtx_status vtx_cold_fraction_for_temperature_batch(size_t n, const vtx_tube *tub
         status, failed);
 }
 
-static vtx_status cold_fraction_for_hot_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_fraction_for_hot_temperature_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_fraction_setting setting;
-    const vtx_status answer = vtx_cold_fraction_for_hot_temperature(&tube, b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), &setting);
-    batch_put(b, 0, i, &setting, sizeof setting);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_fraction_setting setting_room;
+    vtx_fraction_setting *const setting = batch_place(b, 0, i, &setting_room, _Alignof(vtx_fraction_setting));
+    const vtx_status answer = vtx_cold_fraction_for_hot_temperature(tube, b->selector[0], batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), setting);
+    batch_move(b, 0, i, setting, &setting_room, sizeof setting_room);
     return answer;
 }
 
@@ -59,14 +61,15 @@ vtx_status vtx_cold_fraction_for_hot_temperature_batch(size_t n, const vtx_tube 
         cold_fraction_for_hot_temperature_item, status, failed);
 }
 
-static vtx_status best_cold_fraction_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status best_cold_fraction_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_best_setting best;
-    const vtx_status answer = vtx_best_cold_fraction(&tube, b->selector[0], batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &best);
-    batch_put(b, 0, i, &best, sizeof best);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_best_setting best_room;
+    vtx_best_setting *const best = batch_place(b, 0, i, &best_room, _Alignof(vtx_best_setting));
+    const vtx_status answer = vtx_best_cold_fraction(tube, b->selector[0], batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), best);
+    batch_move(b, 0, i, best, &best_room, sizeof best_room);
     return answer;
 }
 
@@ -86,15 +89,16 @@ vtx_status vtx_best_cold_fraction_batch(size_t n, const vtx_tube *tube, ptrdiff_
         failed);
 }
 
-static vtx_status cold_fraction_for_cooling_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_fraction_for_cooling_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_fraction_setting setting;
-    const vtx_status answer = vtx_cold_fraction_for_cooling(&tube, b->selector[0], batch_get(b, 1, i),
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_fraction_setting setting_room;
+    vtx_fraction_setting *const setting = batch_place(b, 0, i, &setting_room, _Alignof(vtx_fraction_setting));
+    const vtx_status answer = vtx_cold_fraction_for_cooling(tube, b->selector[0], batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
-        b->selector[1], &setting);
-    batch_put(b, 0, i, &setting, sizeof setting);
+        b->selector[1], setting);
+    batch_move(b, 0, i, setting, &setting_room, sizeof setting_room);
     return answer;
 }
 
@@ -115,16 +119,18 @@ vtx_status vtx_cold_fraction_for_cooling_batch(size_t n, const vtx_tube *tube, p
         status, failed);
 }
 
-static vtx_status coldest_outlet_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status coldest_outlet_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    double cold_fraction;
-    double cold_temperature;
-    const vtx_status answer = vtx_coldest_outlet(&tube, b->selector[0], batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &cold_fraction, &cold_temperature);
-    batch_put(b, 0, i, &cold_fraction, sizeof cold_fraction);
-    batch_put(b, 1, i, &cold_temperature, sizeof cold_temperature);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    double cold_fraction_room;
+    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, _Alignof(double));
+    double cold_temperature_room;
+    double *const cold_temperature = batch_place(b, 1, i, &cold_temperature_room, _Alignof(double));
+    const vtx_status answer = vtx_coldest_outlet(tube, b->selector[0], batch_get(b, 1, i), batch_get(b, 2, i),
+        batch_get(b, 3, i), batch_get(b, 4, i), cold_fraction, cold_temperature);
+    batch_move(b, 0, i, cold_fraction, &cold_fraction_room, sizeof cold_fraction_room);
+    batch_move(b, 1, i, cold_temperature, &cold_temperature_room, sizeof cold_temperature_room);
     return answer;
 }
 
@@ -144,14 +150,15 @@ vtx_status vtx_coldest_outlet_batch(size_t n, const vtx_tube *tube, ptrdiff_t tu
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, coldest_outlet_item, status, failed);
 }
 
-static vtx_status inlet_pressure_for_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status inlet_pressure_for_temperature_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_condition_setting setting;
-    const vtx_status answer = vtx_inlet_pressure_for_temperature(&tube, b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), &setting);
-    batch_put(b, 0, i, &setting, sizeof setting);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_condition_setting setting_room;
+    vtx_condition_setting *const setting = batch_place(b, 0, i, &setting_room, _Alignof(vtx_condition_setting));
+    const vtx_status answer = vtx_inlet_pressure_for_temperature(tube, b->selector[0], batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), setting);
+    batch_move(b, 0, i, setting, &setting_room, sizeof setting_room);
     return answer;
 }
 
@@ -173,14 +180,15 @@ vtx_status vtx_inlet_pressure_for_temperature_batch(size_t n, const vtx_tube *tu
         status, failed);
 }
 
-static vtx_status cold_pressure_for_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status cold_pressure_for_temperature_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_condition_setting setting;
-    const vtx_status answer = vtx_cold_pressure_for_temperature(&tube, b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &setting);
-    batch_put(b, 0, i, &setting, sizeof setting);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_condition_setting setting_room;
+    vtx_condition_setting *const setting = batch_place(b, 0, i, &setting_room, _Alignof(vtx_condition_setting));
+    const vtx_status answer = vtx_cold_pressure_for_temperature(tube, b->selector[0], batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), setting);
+    batch_move(b, 0, i, setting, &setting_room, sizeof setting_room);
     return answer;
 }
 
@@ -200,14 +208,15 @@ vtx_status vtx_cold_pressure_for_temperature_batch(size_t n, const vtx_tube *tub
         status, failed);
 }
 
-static vtx_status inlet_temperature_for_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status inlet_temperature_for_temperature_item(const struct batch *b, size_t i)
 {
-    vtx_tube tube;
-    batch_get_bytes(b, 0, i, &tube, sizeof tube);
-    vtx_condition_setting setting;
-    const vtx_status answer = vtx_inlet_temperature_for_temperature(&tube, b->selector[0], batch_get(b, 1, i),
-        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), &setting);
-    batch_put(b, 0, i, &setting, sizeof setting);
+    vtx_tube tube_room;
+    const vtx_tube *const tube = batch_record(b, 0, i, &tube_room, sizeof tube_room, _Alignof(vtx_tube));
+    vtx_condition_setting setting_room;
+    vtx_condition_setting *const setting = batch_place(b, 0, i, &setting_room, _Alignof(vtx_condition_setting));
+    const vtx_status answer = vtx_inlet_temperature_for_temperature(tube, b->selector[0], batch_get(b, 1, i),
+        batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), setting);
+    batch_move(b, 0, i, setting, &setting_room, sizeof setting_room);
     return answer;
 }
 

@@ -3,11 +3,12 @@
 
 #include "../base/batch.h"
 
-static vtx_status dynamic_temperature_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status dynamic_temperature_item(const struct batch *b, size_t i)
 {
-    double rise;
-    const vtx_status answer = vtx_dynamic_temperature(batch_get(b, 0, i), batch_get(b, 1, i), &rise);
-    batch_put(b, 0, i, &rise, sizeof rise);
+    double rise_room;
+    double *const rise = batch_place(b, 0, i, &rise_room, _Alignof(double));
+    const vtx_status answer = vtx_dynamic_temperature(batch_get(b, 0, i), batch_get(b, 1, i), rise);
+    batch_move(b, 0, i, rise, &rise_room, sizeof rise_room);
     return answer;
 }
 
@@ -20,13 +21,15 @@ vtx_status vtx_dynamic_temperature_batch(size_t n, const double *air_speed, ptrd
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, dynamic_temperature_item, status, failed);
 }
 
-static vtx_status recovery_factor_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status recovery_factor_item(const struct batch *b, size_t i)
 {
-    double factor;
-    double uncertainty;
-    const vtx_status answer = vtx_recovery_factor(b->selector[0], batch_get(b, 0, i), &factor, &uncertainty);
-    batch_put(b, 0, i, &factor, sizeof factor);
-    batch_put(b, 1, i, &uncertainty, sizeof uncertainty);
+    double factor_room;
+    double *const factor = batch_place(b, 0, i, &factor_room, _Alignof(double));
+    double uncertainty_room;
+    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, _Alignof(double));
+    const vtx_status answer = vtx_recovery_factor(b->selector[0], batch_get(b, 0, i), factor, uncertainty);
+    batch_move(b, 0, i, factor, &factor_room, sizeof factor_room);
+    batch_move(b, 1, i, uncertainty, &uncertainty_room, sizeof uncertainty_room);
     return answer;
 }
 
@@ -40,13 +43,15 @@ vtx_status vtx_recovery_factor_batch(size_t n, int32_t probe, const double *pran
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, recovery_factor_item, status, failed);
 }
 
-static vtx_status thermometer_uncertainty_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status thermometer_uncertainty_item(const struct batch *b, size_t i)
 {
-    double uncertainty;
-    double limit;
-    const vtx_status answer = vtx_thermometer_uncertainty(b->selector[0], batch_get(b, 0, i), &uncertainty, &limit);
-    batch_put(b, 0, i, &uncertainty, sizeof uncertainty);
-    batch_put(b, 1, i, &limit, sizeof limit);
+    double uncertainty_room;
+    double *const uncertainty = batch_place(b, 0, i, &uncertainty_room, _Alignof(double));
+    double limit_room;
+    double *const limit = batch_place(b, 1, i, &limit_room, _Alignof(double));
+    const vtx_status answer = vtx_thermometer_uncertainty(b->selector[0], batch_get(b, 0, i), uncertainty, limit);
+    batch_move(b, 0, i, uncertainty, &uncertainty_room, sizeof uncertainty_room);
+    batch_move(b, 1, i, limit, &limit_room, sizeof limit_room);
     return answer;
 }
 
@@ -61,12 +66,13 @@ vtx_status vtx_thermometer_uncertainty_batch(size_t n, int32_t thermometer, cons
         failed);
 }
 
-static vtx_status probe_coefficient_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status probe_coefficient_item(const struct batch *b, size_t i)
 {
-    double coefficient;
+    double coefficient_room;
+    double *const coefficient = batch_place(b, 0, i, &coefficient_room, _Alignof(double));
     const vtx_status answer = vtx_probe_coefficient(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), &coefficient);
-    batch_put(b, 0, i, &coefficient, sizeof coefficient);
+        batch_get(b, 3, i), batch_get(b, 4, i), coefficient);
+    batch_move(b, 0, i, coefficient, &coefficient_room, sizeof coefficient_room);
     return answer;
 }
 
@@ -83,12 +89,13 @@ vtx_status vtx_probe_coefficient_batch(size_t n, const double *air_speed, ptrdif
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, probe_coefficient_item, status, failed);
 }
 
-static vtx_status probe_time_constant_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status probe_time_constant_item(const struct batch *b, size_t i)
 {
-    double time_constant;
+    double time_constant_room;
+    double *const time_constant = batch_place(b, 0, i, &time_constant_room, _Alignof(double));
     const vtx_status answer = vtx_probe_time_constant(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
-        batch_get(b, 2, i), &time_constant);
-    batch_put(b, 0, i, &time_constant, sizeof time_constant);
+        batch_get(b, 2, i), time_constant);
+    batch_move(b, 0, i, time_constant, &time_constant_room, sizeof time_constant_room);
     return answer;
 }
 
@@ -105,12 +112,13 @@ vtx_status vtx_probe_time_constant_batch(size_t n, int32_t shape, const double *
         failed);
 }
 
-static vtx_status settling_time_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status settling_time_item(const struct batch *b, size_t i)
 {
-    double settling_time;
+    double settling_time_room;
+    double *const settling_time = batch_place(b, 0, i, &settling_time_room, _Alignof(double));
     const vtx_status answer = vtx_settling_time(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        &settling_time);
-    batch_put(b, 0, i, &settling_time, sizeof settling_time);
+        settling_time);
+    batch_move(b, 0, i, settling_time, &settling_time_room, sizeof settling_time_room);
     return answer;
 }
 
@@ -124,11 +132,12 @@ vtx_status vtx_settling_time_batch(size_t n, const double *time_constant, ptrdif
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, settling_time_item, status, failed);
 }
 
-static vtx_status unsettled_share_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status unsettled_share_item(const struct batch *b, size_t i)
 {
-    double share;
-    const vtx_status answer = vtx_unsettled_share(batch_get(b, 0, i), batch_get(b, 1, i), &share);
-    batch_put(b, 0, i, &share, sizeof share);
+    double share_room;
+    double *const share = batch_place(b, 0, i, &share_room, _Alignof(double));
+    const vtx_status answer = vtx_unsettled_share(batch_get(b, 0, i), batch_get(b, 1, i), share);
+    batch_move(b, 0, i, share, &share_room, sizeof share_room);
     return answer;
 }
 
@@ -141,12 +150,13 @@ vtx_status vtx_unsettled_share_batch(size_t n, const double *time_constant, ptrd
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, unsettled_share_item, status, failed);
 }
 
-static vtx_status stem_share_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status stem_share_item(const struct batch *b, size_t i)
 {
-    double share;
+    double share_room;
+    double *const share = batch_place(b, 0, i, &share_room, _Alignof(double));
     const vtx_status answer = vtx_stem_share(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), &share);
-    batch_put(b, 0, i, &share, sizeof share);
+        batch_get(b, 3, i), share);
+    batch_move(b, 0, i, share, &share_room, sizeof share_room);
     return answer;
 }
 
@@ -161,13 +171,15 @@ vtx_status vtx_stem_share_batch(size_t n, const double *coefficient, ptrdiff_t c
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, stem_share_item, status, failed);
 }
 
-static vtx_status probe_correct_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status probe_correct_item(const struct batch *b, size_t i)
 {
-    vtx_probe probe;
-    batch_get_bytes(b, 0, i, &probe, sizeof probe);
-    vtx_corrected_temperature corrected;
-    const vtx_status answer = vtx_probe_correct(&probe, batch_get(b, 1, i), batch_get(b, 2, i), &corrected);
-    batch_put(b, 0, i, &corrected, sizeof corrected);
+    vtx_probe probe_room;
+    const vtx_probe *const probe = batch_record(b, 0, i, &probe_room, sizeof probe_room, _Alignof(vtx_probe));
+    vtx_corrected_temperature corrected_room;
+    vtx_corrected_temperature *const corrected = batch_place(b, 0, i, &corrected_room,
+        _Alignof(vtx_corrected_temperature));
+    const vtx_status answer = vtx_probe_correct(probe, batch_get(b, 1, i), batch_get(b, 2, i), corrected);
+    batch_move(b, 0, i, corrected, &corrected_room, sizeof corrected_room);
     return answer;
 }
 
@@ -181,13 +193,14 @@ vtx_status vtx_probe_correct_batch(size_t n, const vtx_probe *probe, ptrdiff_t p
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, probe_correct_item, status, failed);
 }
 
-static vtx_status probe_reading_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status probe_reading_item(const struct batch *b, size_t i)
 {
-    vtx_probe probe;
-    batch_get_bytes(b, 0, i, &probe, sizeof probe);
-    double reading;
-    const vtx_status answer = vtx_probe_reading(&probe, batch_get(b, 1, i), &reading);
-    batch_put(b, 0, i, &reading, sizeof reading);
+    vtx_probe probe_room;
+    const vtx_probe *const probe = batch_record(b, 0, i, &probe_room, sizeof probe_room, _Alignof(vtx_probe));
+    double reading_room;
+    double *const reading = batch_place(b, 0, i, &reading_room, _Alignof(double));
+    const vtx_status answer = vtx_probe_reading(probe, batch_get(b, 1, i), reading);
+    batch_move(b, 0, i, reading, &reading_room, sizeof reading_room);
     return answer;
 }
 
@@ -200,15 +213,17 @@ vtx_status vtx_probe_reading_batch(size_t n, const vtx_probe *probe, ptrdiff_t p
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, probe_reading_item, status, failed);
 }
 
-static vtx_status hot_end_correct_item(const struct batch *b, size_t i)
+static ALWAYS_INLINE vtx_status hot_end_correct_item(const struct batch *b, size_t i)
 {
-    double corrected;
-    double corrected_uncertainty;
+    double corrected_room;
+    double *const corrected = batch_place(b, 0, i, &corrected_room, _Alignof(double));
+    double corrected_uncertainty_room;
+    double *const corrected_uncertainty = batch_place(b, 1, i, &corrected_uncertainty_room, _Alignof(double));
     const vtx_status answer = vtx_hot_end_correct(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
-        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), &corrected,
-        &corrected_uncertainty);
-    batch_put(b, 0, i, &corrected, sizeof corrected);
-    batch_put(b, 1, i, &corrected_uncertainty, sizeof corrected_uncertainty);
+        batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), corrected,
+        corrected_uncertainty);
+    batch_move(b, 0, i, corrected, &corrected_room, sizeof corrected_room);
+    batch_move(b, 1, i, corrected_uncertainty, &corrected_uncertainty_room, sizeof corrected_uncertainty_room);
     return answer;
 }
 
