@@ -60,7 +60,7 @@ typedef struct vtx_service_readings {
 typedef struct vtx_diagnosis {
     double size[13];             /* best estimate if this were the only cause; below 0 where the readings point away from a cause that only
                                     grows; NaN where the cause cannot be (no filter in the line) */
-    double size_uncertainty[13]; /* standard; NaN where the readings do not see the cause: no better than half its range */
+    double size_uncertainty[13]; /* standard; NaN where the readings do not see the cause: more than a sixth of its range */
     double chi_square[13];       /* of all readings, explained by this cause; by size 0 when the estimate is below 0 */
     double probability[13];      /* -, chance of a larger chi_square; NaN without freedom */
     double separation[13];       /* standard deviations by which these readings would tell it from the leading cause; 0 for the leading one */

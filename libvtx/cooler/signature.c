@@ -197,7 +197,7 @@ double signature_uncertainty(const struct signature *s, const struct evidence *e
     for (int i = 0; i < READINGS; i++)
         if (e->given[i])
             information += square((above[i] - below[i]) / ((high - low) * e->uncertainty[i]));
-    /* Beyond half the range the ends of the search, not the readings, would decide the size. */
-    const double unseen = 0.5 * larger(range.high, -range.low);
+    /* Three standard uncertainties either way must fit into the range, or its ends rather than the readings decide the size. */
+    const double unseen = (range.high - range.low) / 6;
     return information * square(unseen) > 1 ? 1 / sqrt(information) : quiet_nan();
 }

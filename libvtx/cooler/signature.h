@@ -45,7 +45,7 @@ double misfit(const double readings[READINGS], const struct evidence *e);
 /* Least squares for the size; the uncertainty is left NaN. */
 vtx_status signature_fit(const struct signature *s, const struct evidence *e, struct fitted_size *fit);
 
-/* Standard uncertainty of a size by the sensitivity of the readings to it; NaN when it is more than half the range. */
+/* Standard uncertainty of a size by the sensitivity of the readings to it; NaN when it is more than a sixth of the range. */
 double signature_uncertainty(const struct signature *s, const struct evidence *e, double size);
 
 #endif
