@@ -26,7 +26,7 @@ void report_readings(const struct service_case *c, const struct findings *f)
         const double value = c->readings.value[i], healthy = f->healthy.value[i];
         if (isnan(value))
             continue;
-        const double deviation = (value - healthy) / f->used.uncertainty[i];
+        const double deviation = findings_deviation(c, f, i);
         printf("  %-24s %-24s instead of %-24s %+7.1f  %s%s\n", words_reading(reading), value_text(c, reading, value),
                value_text(c, reading, healthy), deviation, deviation_words(deviation),
                reading == f->set_aside ? ", set aside" : "");

@@ -56,7 +56,6 @@ vtx_input_uncertainty findings_description(const struct service_case *c, const s
     return u;
 }
 
-/* What is not known of the healthy tube must not pass for a fault. */
 static vtx_status predict_healthy(const struct service_case *c, struct findings *f)
 {
     const vtx_operating_point *p = &f->healthy_point;
@@ -67,40 +66,50 @@ static vtx_status predict_healthy(const struct service_case *c, struct findings 
         f->healthy.uncertainty[i] = 0;
     f->healthy.uncertainty[reading_place(VTX_READ_COLD_TEMPERATURE)] = of_band(p, p->cold_temperature_low, p->cold_temperature_high);
     f->healthy.uncertainty[reading_place(VTX_READ_HOT_TEMPERATURE)] = of_band(p, p->hot_temperature_low, p->hot_temperature_high);
-    f->used = c->readings;
-    for (int i = 0; i < READINGS; i++)
-        f->used.uncertainty[i] = hypot(c->readings.uncertainty[i], f->healthy.uncertainty[i]);
     return status;
 }
 
-/* Heat from outside upsets the balance of flows and temperatures and is no wrong reading, if it explains all of them. */
-static int heat_leak_explains(const struct findings *f)
+/* What is not known of the healthy tube must not pass for a fault, nor may a valve that is still being set; all else is taken as
+ * described for the day. */
+static vtx_status find_causes(const struct service_case *c, struct findings *f)
 {
-    return f->laws.contradiction == VTX_CONTRADICTION_COLD_FRACTION && f->causes.order[0] == VTX_CAUSE_HEAT_LEAK
-        && !(f->causes.advisories & VTX_ADVISORY_MODEL_MISFIT);
+    const vtx_input_uncertainty all = findings_description(c, f);
+    /* A valve's gap is known to a tenth of it, a cold fraction to 0.03 (common practice, no source). */
+    const double known = c->job.setting.held == VTX_HELD_VALVE_OPENING ? 0.1 : 0.03;
+    const vtx_input_uncertainty unknown = {
+        .tube_efficiency = all.tube_efficiency,
+        .coldest_fraction = f->healthy_point.advisories & VTX_ADVISORY_UNCALIBRATED ? all.coldest_fraction : 0,
+        .setting = c->goal.is_stated ? 2.5 * known : known,
+    };
+    return vtx_diagnose(&c->job, &unknown, &f->used, &f->causes);
 }
 
 static vtx_status set_one_aside(const struct service_case *c, struct findings *f)
 {
     f->set_aside = -1;
-    f->contradiction = heat_leak_explains(f) ? VTX_CONTRADICTION_NONE : f->laws.contradiction;
-    if (f->contradiction == VTX_CONTRADICTION_NONE || f->laws.readings < 3)
+    f->contradiction = f->causes.contradiction;
+    f->wrong_reading = f->causes.wrong_reading;
+    if (f->contradiction == VTX_CONTRADICTION_NONE || f->causes.readings < 3)
         return VTX_OK;
-    f->set_aside = f->laws.wrong_reading;
+    f->set_aside = f->wrong_reading;
     f->used.value[reading_place(f->set_aside)] = (double)NAN;
-    return vtx_diagnose(&c->job, &f->used, &f->causes);
+    return find_causes(c, f);
 }
 
 vtx_status findings_make(const struct service_case *c, struct findings *f)
 {
+    f->used = c->readings;
     vtx_status status = predict_healthy(c, f);
     if (status == VTX_OK)
-        status = vtx_diagnose(&c->job, &c->readings, &f->laws);
-    if (status == VTX_OK)
-        status = vtx_diagnose(&c->job, &f->used, &f->causes);
+        status = find_causes(c, f);
     if (status == VTX_OK)
         status = set_one_aside(c, f);
     const int32_t *order = f->causes.order;
     f->rival = status != VTX_OK || order[0] == VTX_CAUSE_NOTHING ? VTX_CAUSE_NOTHING : order[1] == VTX_CAUSE_NOTHING ? order[2] : order[1];
     return status;
+}
+
+double findings_deviation(const struct service_case *c, const struct findings *f, int reading)
+{
+    return (c->readings.value[reading] - f->healthy.value[reading]) / hypot(c->readings.uncertainty[reading], f->healthy.uncertainty[reading]);
 }

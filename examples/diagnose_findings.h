@@ -7,15 +7,18 @@
 struct findings {
     vtx_operating_point healthy_point;
     vtx_service_readings healthy; /* what the healthy cooler would read, and how far its tube leaves that open (standard; 0: not at all) */
-    vtx_service_readings used;    /* the readings behind the causes: uncertainties with the tube's, one set aside when impossible */
-    vtx_diagnosis laws;           /* by the readings as they are: tells the impossible ones */
-    int32_t contradiction;        /* enum vtx_contradiction: that of laws, unless a heat leak explains it */
+    vtx_service_readings used;    /* the readings behind the causes: one set aside when impossible */
+    int32_t contradiction;        /* enum vtx_contradiction, of all readings */
+    int32_t wrong_reading;        /* enum vtx_read: most likely wrong; -1 without a contradiction */
     vtx_diagnosis causes;         /* by the used ones */
     int32_t set_aside;            /* enum vtx_read, or -1 */
     int32_t rival;                /* enum vtx_cause: the next best to the leading one; NOTHING when nothing is wrong */
 };
 
 vtx_status findings_make(const struct service_case *service, struct findings *findings);
+
+/* How far a reading is from the healthy cooler's, in standard uncertainties of both. */
+double findings_deviation(const struct service_case *service, const struct findings *findings, int reading);
 
 /* What the description of the healthy cooler is worth: ordinary instruments, the tube by its band. */
 vtx_input_uncertainty findings_description(const struct service_case *service, const struct findings *findings);

@@ -46,7 +46,7 @@ static void json_readings(struct json *j, const struct service_case *c, const st
         json_number(j, "standard_uncertainty", isnan(value) ? value : uncertainty);
         json_number(j, "healthy", f->healthy.value[i]);
         json_number(j, "healthy_standard_uncertainty", f->healthy.uncertainty[i]);
-        json_number(j, "deviation", (value - f->healthy.value[i]) / f->used.uncertainty[i]);
+        json_number(j, "deviation", findings_deviation(c, f, i));
         json_truth(j, "set_aside", reading == f->set_aside);
         json_close(j, '}');
     }
@@ -96,6 +96,6 @@ void json_findings(struct json *j, const struct service_case *c, const struct fi
     json_truth(j, "calibrated", (f->healthy_point.advisories & VTX_ADVISORY_UNCALIBRATED) == 0);
     json_readings(j, c, f);
     json_code(j, "contradiction", f->contradiction, words_contradiction(f->contradiction));
-    json_reading_code(j, "wrong_reading", f->contradiction == VTX_CONTRADICTION_NONE ? -1 : f->laws.wrong_reading);
+    json_reading_code(j, "wrong_reading", f->wrong_reading);
     json_diagnosis(j, &f->causes);
 }

@@ -56,8 +56,8 @@ static void print_contradiction(const struct findings *f)
     if (f->contradiction == VTX_CONTRADICTION_NONE)
         return;
     printf("\nIMPOSSIBLE READINGS: %s.\n", words_contradiction(f->contradiction));
-    printf("  Most likely wrong is the %s. Read it again before anything else: %s.\n", words_reading(f->laws.wrong_reading),
-           words_how_to_read(f->laws.wrong_reading));
+    printf("  Most likely wrong is the %s. Read it again before anything else: %s.\n", words_reading(f->wrong_reading),
+           words_how_to_read(f->wrong_reading));
     if (f->set_aside >= 0)
         printf("  What follows leaves it out, and holds only if it is indeed the wrong one.\n");
     else

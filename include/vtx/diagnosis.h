@@ -1,11 +1,11 @@
 /* Why does it no longer get cold? From a few readings of a cooler in service to ranked causes with sizes.
  *
- * Not a fit of the tube (calibration.h): the description and the tube's model are taken as those of the healthy cooler.
+ * Not a fit of the tube (calibration.h): description and tube's model are those of the healthy cooler, as well as they are known.
  * See also: sizing.h for the opening that gives a wanted temperature, thermometry.h for what a thermometer in a jet shows. */
 #ifndef VTX_DIAGNOSIS_H
 #define VTX_DIAGNOSIS_H
 
-#include <vtx/job.h>
+#include <vtx/uncertainty.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -46,7 +46,7 @@ enum vtx_contradiction {
     VTX_CONTRADICTION_BOTH_COLDER = 641,  /* both streams colder than the inlet by more than the Joule-Thomson drop */
     VTX_CONTRADICTION_ENTROPY = 642,      /* cold outlet colder than a reversible expansion */
     VTX_CONTRADICTION_FLOWS = 643,        /* more cold flow than inlet flow */
-    VTX_CONTRADICTION_COLD_FRACTION = 644 /* flows and temperatures disagree on the cold fraction */
+    VTX_CONTRADICTION_COLD_FRACTION = 644 /* flows and temperatures disagree on the cold fraction, and no single cause explains it */
 };
 
 /* Readings with their standard uncertainties, in the order of enum vtx_read. NaN in value: not read; its uncertainty is not looked at. */
@@ -89,7 +89,7 @@ VTX_API vtx_status vtx_service_readings_init(vtx_service_readings *readings);
  * job        in   -   the healthy cooler; its valve opening is held, found from the cold fraction when that is what the job holds
  * cause      in   -   enum vtx_cause
  * size       in   -   unit of the cause; -0.98..60
- * readings   out  -   values of all eight; uncertainties as vtx_service_readings_init
+ * readings   out  -   values of all eight; uncertainties 1 % of them, temperatures 0.5 K
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also a size that the cause cannot have), NO_SOLUTION, NOT_CONVERGED
  * accuracy  that of vtx_job_evaluate
@@ -103,28 +103,34 @@ VTX_API vtx_status vtx_predict_readings(const vtx_job *job, int32_t cause, doubl
  * better that at most 5 of 100 healthy coolers would look like that. Two causes count as indistinguishable when the best fit of the one
  * to what the other predicts differs by less than 3.29 standard deviations: then noise makes one of twenty look like the other.
  *
- * job        in   -   as vtx_predict_readings
- * readings   in   -   two or more
- * diagnosis  out  -
+ * What is not known of the healthy cooler and its air must not pass for a fault: the uncertainties of the description widen those of the
+ * readings, together where they move several gauges at once. With an uncalibrated tube's whole band hardly any fault of the tube shows.
+ *
+ * job          in   -   as vtx_predict_readings; supply and site as they were during the visit, or uncertain by how much they vary
+ * uncertainty  in   -   of the description; the target temperature's has no effect
+ * readings     in   -   two or more
+ * diagnosis    out  -
  *
  * status    OK, BAD_ARGUMENT (also fewer than two readings), OUT_OF_RANGE, NOT_CONVERGED
  * advisory  INDISTINGUISHABLE, IMPOSSIBLE_READINGS, MODEL_MISFIT, FIELD_UNAVAILABLE
  * accuracy  sizes to 1e-6 without noise, for each cause alone (tests/cooler/test_diagnosis.c); with noise bench/diagnosis.md
- * source    least squares; chi-square test of fit, Bonferroni's bound for several tests
+ * source    least squares with the covariance of JCGM 100:2008, 5.2; chi-square test of fit, Bonferroni's bound for several tests
  * note      blocked hot outlet and narrow valve are the same to any gauge: both only scale the valve's area. Narrowed cold outlet and wide
  *           valve differ in the chamber's pressure alone, which no gauge shows while the inlet nozzle is choked. Low supply and loaded filter
  *           differ only ahead of the filter
  * caution   shut off, vent and lock out before opening anything; cold and hot ends hurt skin, jets and noise eyes and ears
  */
-VTX_API vtx_status vtx_diagnose(const vtx_job *job, const vtx_service_readings *readings, vtx_diagnosis *diagnosis);
+VTX_API vtx_status vtx_diagnose(const vtx_job *job, const vtx_input_uncertainty *uncertainty, const vtx_service_readings *readings,
+                                vtx_diagnosis *diagnosis);
 
 /* Batch forms: rules in batch.h. Written by build-aux/generate. */
 VTX_API vtx_status vtx_predict_readings_batch(size_t n, const vtx_job *job, ptrdiff_t job_stride, int32_t cause,
         const double *size, ptrdiff_t size_stride, vtx_service_readings *readings, ptrdiff_t readings_stride,
         int32_t *status, size_t *failed);
 VTX_API vtx_status vtx_diagnose_batch(size_t n, const vtx_job *job, ptrdiff_t job_stride,
-        const vtx_service_readings *readings, ptrdiff_t readings_stride, vtx_diagnosis *diagnosis,
-        ptrdiff_t diagnosis_stride, int32_t *status, size_t *failed);
+        const vtx_input_uncertainty *uncertainty, ptrdiff_t uncertainty_stride, const vtx_service_readings *readings,
+        ptrdiff_t readings_stride, vtx_diagnosis *diagnosis, ptrdiff_t diagnosis_stride, int32_t *status,
+        size_t *failed);
 /* End of the batch forms. */
 
 #ifdef __cplusplus

@@ -139,7 +139,8 @@ static vtx_status describe_fit(const struct transfer *t, vtx_acceptance *a)
 }
 
 /* Readings that break a law, with what was read in place of what was stated. */
-static vtx_status look_at_laws(const struct transfer *t, const vtx_service_readings *readings, vtx_acceptance *a)
+static vtx_status look_at_laws(const struct transfer *t, const vtx_service_readings *readings, const vtx_input_uncertainty *uncertainty,
+                               vtx_acceptance *a)
 {
     vtx_diagnosis d;
     vtx_status status = find_contradiction(&t->tested, &t->read, &a->contradiction);
@@ -147,7 +148,8 @@ static vtx_status look_at_laws(const struct transfer *t, const vtx_service_readi
     a->readings = t->read.count;
     if (status != VTX_OK || a->contradiction == VTX_CONTRADICTION_NONE)
         return status;
-    status = vtx_diagnose(&t->tested, readings, &d);
+    status = vtx_diagnose(&t->tested, uncertainty, readings, &d);
+    a->contradiction = d.contradiction;
     a->wrong_reading = d.wrong_reading;
     return status;
 }
@@ -165,9 +167,9 @@ static void refuse_to_decide(vtx_acceptance *a)
     a->spare = 0;
 }
 
-static vtx_status accept(struct transfer *t, const vtx_service_readings *readings, const vtx_quotation *q, vtx_acceptance *a)
+static vtx_status accept(struct transfer *t, const vtx_service_readings *readings, const vtx_input_uncertainty *uncertainty, const vtx_quotation *q, vtx_acceptance *a)
 {
-    vtx_status status = look_at_laws(t, readings, a);
+    vtx_status status = look_at_laws(t, readings, uncertainty, a);
     if (status != VTX_OK)
         return status;
     if (a->contradiction != VTX_CONTRADICTION_NONE) {
@@ -197,6 +199,6 @@ vtx_status vtx_accept(const vtx_job *tested, const vtx_service_readings *reading
     if (status == VTX_OK)
         status = transfer_open(tested, readings, uncertainty, quoted, quotation, &t);
     if (status == VTX_OK)
-        status = accept(&t, readings, quotation, acceptance);
+        status = accept(&t, readings, uncertainty, quotation, acceptance);
     return status == VTX_OK ? VTX_OK : POISON_STRUCT(acceptance, vtx_acceptance, verdict, status);
 }

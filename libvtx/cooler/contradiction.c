@@ -18,6 +18,7 @@ static vtx_status most_suspect(const struct causes *c, const struct evidence *e,
             continue;
         rest.given[at(among[i])] = 0;
         rest.count--;
+        evidence_weigh(&rest);
         for (int k = 0; k < CAUSES; k++) {
             struct fitted_size fit;
             if (!c->possible[k])
@@ -86,6 +87,10 @@ vtx_status check_laws(const struct causes *c, const struct evidence *e, vtx_diag
     if (status != VTX_OK)
         return status;
     d->wrong_reading = -1;
+    /* Heat from outside and feed past the tube upset that balance and break no law: if one cause explains everything, nothing is wrong with
+     * the readings. */
+    if (d->contradiction == VTX_CONTRADICTION_COLD_FRACTION && !(d->advisories & VTX_ADVISORY_MODEL_MISFIT))
+        d->contradiction = VTX_CONTRADICTION_NONE;
     if (d->contradiction == VTX_CONTRADICTION_NONE)
         return VTX_OK;
     d->advisories |= VTX_ADVISORY_IMPOSSIBLE_READINGS;

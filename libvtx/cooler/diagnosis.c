@@ -156,13 +156,13 @@ static vtx_status diagnose(const vtx_job *healthy, const struct evidence *e, vtx
     status = separate_from_leader(&c, e, d);
     if (status == VTX_OK)
         status = choose_next(&c, e, d);
-    if (status == VTX_OK)
-        status = check_laws(&c, e, d);
     if (d->partners > 0)
         d->advisories |= VTX_ADVISORY_INDISTINGUISHABLE;
     const double leading = d->probability[slot(d->order[0])];
     if (is_finite(leading) && leading < 0.01)
         d->advisories |= VTX_ADVISORY_MODEL_MISFIT;
+    if (status == VTX_OK)
+        status = check_laws(&c, e, d);
     for (int i = 0; i < CAUSES; i++)
         if (!is_finite(d->size[i]) || !is_finite(d->size_uncertainty[i]))
             d->advisories |= VTX_ADVISORY_FIELD_UNAVAILABLE;
@@ -198,19 +198,24 @@ vtx_status vtx_predict_readings(const vtx_job *job, int32_t cause, double size, 
         status = fault_readings(&healthy, cause, size, found.value);
     if (status != VTX_OK)
         return poison_record(readings, sizeof found / sizeof(double), 0, status);
+    for (int i = 0; i < READINGS; i++)
+        found.uncertainty[i] = ordinary_uncertainty(i, found.value[i]);
     *readings = found;
     return VTX_OK;
 }
 
-vtx_status vtx_diagnose(const vtx_job *job, const vtx_service_readings *readings, vtx_diagnosis *diagnosis)
+vtx_status vtx_diagnose(const vtx_job *job, const vtx_input_uncertainty *uncertainty, const vtx_service_readings *readings,
+                        vtx_diagnosis *diagnosis)
 {
     vtx_job healthy;
     struct evidence e;
-    vtx_status status = worse(require(readings != NULL && diagnosis != NULL), job_check(job));
+    vtx_status status = worse(require(uncertainty != NULL && readings != NULL && diagnosis != NULL), job_check(job));
     if (status == VTX_OK)
         status = gather_evidence(readings, &e);
     if (status == VTX_OK)
         status = require(e.count >= 2);
+    if (status == VTX_OK)
+        status = evidence_doubt_inputs(job, uncertainty, &e);
     if (status == VTX_OK)
         status = fault_open(job, &healthy);
     if (status == VTX_OK)

@@ -28,21 +28,26 @@ static ALWAYS_INLINE vtx_status diagnose_item(const struct batch *b, size_t i)
 {
     vtx_job job_room;
     const vtx_job *const job = batch_record(b, 0, i, &job_room, sizeof job_room, _Alignof(vtx_job));
+    vtx_input_uncertainty uncertainty_room;
+    const vtx_input_uncertainty *const uncertainty = batch_record(b, 1, i, &uncertainty_room,
+        sizeof uncertainty_room, _Alignof(vtx_input_uncertainty));
     vtx_service_readings readings_room;
-    const vtx_service_readings *const readings = batch_record(b, 1, i, &readings_room, sizeof readings_room,
+    const vtx_service_readings *const readings = batch_record(b, 2, i, &readings_room, sizeof readings_room,
         _Alignof(vtx_service_readings));
     vtx_diagnosis diagnosis_room;
     vtx_diagnosis *const diagnosis = batch_place(b, 0, i, &diagnosis_room, _Alignof(vtx_diagnosis));
-    const vtx_status answer = vtx_diagnose(job, readings, diagnosis);
+    const vtx_status answer = vtx_diagnose(job, uncertainty, readings, diagnosis);
     batch_move(b, 0, i, diagnosis, &diagnosis_room, sizeof diagnosis_room);
     return answer;
 }
 
 vtx_status vtx_diagnose_batch(size_t n, const vtx_job *job, ptrdiff_t job_stride,
-        const vtx_service_readings *readings, ptrdiff_t readings_stride, vtx_diagnosis *diagnosis,
-        ptrdiff_t diagnosis_stride, int32_t *status, size_t *failed)
+        const vtx_input_uncertainty *uncertainty, ptrdiff_t uncertainty_stride, const vtx_service_readings *readings,
+        ptrdiff_t readings_stride, vtx_diagnosis *diagnosis, ptrdiff_t diagnosis_stride, int32_t *status,
+        size_t *failed)
 {
-    const struct batch_input in[] = { { job, job_stride }, { readings, readings_stride } };
+    const struct batch_input in[] = { { job, job_stride }, { uncertainty, uncertainty_stride },
+        { readings, readings_stride } };
     const struct batch_output out[] = { { diagnosis, diagnosis_stride, 0 } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, diagnose_item, status, failed);
 }

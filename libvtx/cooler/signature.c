@@ -50,11 +50,10 @@ vtx_status signature_at(const struct signature *s, double size, double readings[
 
 double misfit(const double readings[READINGS], const struct evidence *e)
 {
-    double sum = 0;
+    double difference[READINGS];
     for (int i = 0; i < READINGS; i++)
-        if (e->given[i])
-            sum += square((readings[i] - e->value[i]) / e->uncertainty[i]);
-    return sum;
+        difference[i] = e->given[i] ? readings[i] - e->value[i] : 0;
+    return evidence_length(e, difference);
 }
 
 /* A size tried, with its sum of squares. */
@@ -191,12 +190,12 @@ double signature_uncertainty(const struct signature *s, const struct evidence *e
     const struct fault_range range = fault_sizes(s->cause);
     const double step = 1e-4 * (range.high - range.low);
     const double low = larger(size - step, only_grows(s->cause) ? -range.high : range.low), high = smaller(size + step, range.high);
-    double below[READINGS], above[READINGS], information = 0;
+    double below[READINGS], above[READINGS], slope[READINGS];
     if (!(high > low) || signature_at(s, low, below) != VTX_OK || signature_at(s, high, above) != VTX_OK)
         return quiet_nan();
     for (int i = 0; i < READINGS; i++)
-        if (e->given[i])
-            information += square((above[i] - below[i]) / ((high - low) * e->uncertainty[i]));
+        slope[i] = (above[i] - below[i]) / (high - low);
+    const double information = evidence_length(e, slope);
     /* Three standard uncertainties either way must fit into the range, or its ends rather than the readings decide the size. */
     const double unseen = (range.high - range.low) / 6;
     return information * square(unseen) > 1 ? 1 / sqrt(information) : quiet_nan();

@@ -175,14 +175,14 @@ static vtx_status predict_readings_columns(size_t n, const struct call_values *v
 
 static vtx_status diagnose_call(const struct call_values *v)
 {
-    return vtx_diagnose(v->record[0], v->record[1], v->out[0]);
+    return vtx_diagnose(v->record[0], v->record[1], v->record[2], v->out[0]);
 }
 
 static vtx_status diagnose_columns(size_t n, const struct call_values *v, const struct call_columns *column)
 {
     (void)v;
     return vtx_diagnose_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
-        column->out[0], column->out_stride[0], column->status, column->failed);
+        column->in[2], column->in_stride[2], column->out[0], column->out_stride[0], column->status, column->failed);
 }
 
 static vtx_status job_evaluate_call(const struct call_values *v)
@@ -360,8 +360,9 @@ const struct call_description calls_cooler[] = {
         { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, (double)NAN, (double)NAN },
         { CALL_OUT, sizeof(vtx_service_readings), "vtx_service_readings", "dddddddddddddddddddd", 0 } } },
-    { "vtx_diagnose", diagnose_call, diagnose_columns, 3,
+    { "vtx_diagnose", diagnose_call, diagnose_columns, 4,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
+        { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_service_readings), "vtx_service_readings", NULL, 0 },
         { CALL_OUT, sizeof(vtx_diagnosis), "vtx_diagnosis", "ddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddiiiiiiiiiiiiiiiiiiii", 0 } } },
     { "vtx_job_evaluate", job_evaluate_call, job_evaluate_columns, 3,
