@@ -167,7 +167,7 @@ static vtx_status step_of(const struct refit *f, const double *z, double *change
 /* Estimate with the data moved by these standard uncertainties times `distance`; NaN when no cooler would show that. */
 static double estimate_with(struct refit *f, const double *direction, double distance)
 {
-    enum { STEPS_MAX = 25 };
+    enum { STEPS_MAX = 30, WHOLE_STEPS = 12 };
     double z[TERMS], change[TERMS], estimate, largest = 1;
     int32_t advisories;
     vtx_status status = VTX_OK;
@@ -175,10 +175,12 @@ static double estimate_with(struct refit *f, const double *direction, double dis
     for (int row = 0; row < PARTS; row++)
         f->t->moved[row] = direction[row] * distance;
     for (int n = 0; n < STEPS_MAX && largest > 1e-6 && status == VTX_OK; n++) {
+        /* Whole steps can leap over a kink and back for ever. */
+        const double share = n < WHOLE_STEPS ? 1 : 0.5;
         status = step_of(f, z, change);
         largest = 0;
         for (int i = 0; i < TERMS && status == VTX_OK; i++) {
-            z[i] += change[i];
+            z[i] += share * change[i];
             largest = larger(largest, fabs(change[i]));
         }
     }
