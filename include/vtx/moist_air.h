@@ -120,7 +120,7 @@ VTX_API vtx_status vtx_moist_air_humidity(int32_t model, double pressure, double
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the dew point lies outside its range)
  * accuracy  REAL, of ASHRAE RP-1485: 1.3e-4 K to 10 bar and 80 degC, 1e-3 K at 20 bar; within 12 K of 273.16 K up to 0.01 K lower at
- *           8 bar (see vtx_saturation_humidity_ratio); back to the humidity ratio within 1e-12 K
+ *           8 bar (see vtx_saturation_humidity_ratio); back to the humidity ratio within 3e-11 K to 1 MPa, 4e-10 K to 5 MPa
  * source    IAPWS R7-97(2012) saturation; REAL: virial equation of state of RP-1485 (Herrmann, Kretzschmar, Gatley 2009)
  */
 VTX_API vtx_status vtx_dew_point(int32_t model, double pressure, double humidity_ratio, double *temperature);
@@ -133,7 +133,8 @@ VTX_API vtx_status vtx_dew_point(int32_t model, double pressure, double humidity
  * temperature     out  K      100..273.16
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where there is a dew point above 273.16 K instead)
- * accuracy  REAL, of ASHRAE RP-1485: 1e-4 K to 10 bar, 1e-3 K at 20 bar; back to the humidity ratio within 1e-12 K
+ * accuracy  REAL, of ASHRAE RP-1485: 1e-4 K to 10 bar, 1e-3 K at 20 bar; back to the humidity ratio within
+ *           2e-11 K to 1 MPa, 2e-10 K to 5 MPa
  * source    IAPWS R14-08(2011) sublimation; REAL: virial equation of state of RP-1485 (Herrmann, Kretzschmar, Gatley 2009)
  */
 VTX_API vtx_status vtx_frost_point(int32_t model, double pressure, double humidity_ratio, double *temperature);
@@ -188,7 +189,7 @@ VTX_API vtx_status vtx_frost_point_at_pressure_batch(size_t n, int32_t model, co
  * new_dew_point  out  K   233.15..473.15
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the new dew point lies below 233.15 K)
- * accuracy  there and back within 1e-11 K; REAL as vtx_dew_point
+ * accuracy  there and back within 1e-11 K IDEAL; REAL as vtx_dew_point
  * note      a dryer's "pressure dew point" below 0 degC is a frost point by trade usage
  * source    as vtx_dew_point
  */
@@ -203,7 +204,7 @@ VTX_API vtx_status vtx_dew_point_at_pressure(int32_t model, double pressure, dou
  * new_frost_point  out  K   100..273.16
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the new frost point would lie above 273.16 K)
- * accuracy  there and back within 1e-11 K; REAL as vtx_frost_point
+ * accuracy  there and back within 1e-11 K IDEAL; REAL as vtx_frost_point
  * source    as vtx_frost_point
  */
 VTX_API vtx_status vtx_frost_point_at_pressure(int32_t model, double pressure, double frost_point, double new_pressure,

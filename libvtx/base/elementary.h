@@ -62,6 +62,26 @@ static inline void log_of_two_ratios(double a, double b, double c, double d, dou
 /* The same of one number. */
 static inline double natural_log(double x) { return log_ratio(x, 1); }
 
+/* e^x and e^y for -700..700, within 1.2 units in the last place: 2^k e^r with r within half of ln 2. */
+#ifdef POLYNOMIALS_IN_PAIRS
+static ALWAYS_INLINE void two_exponentials(double x, double y, double *of_x, double *of_y)
+{
+    const double big = 6755399441055744.0; /* 1.5 2^52: adding it rounds to an integer, which the lowest bits then hold */
+    const double_pair v = { x, y }, shifted = v * 1.4426950408889634 + big, k = shifted - big;
+    const double_pair r = v - k * log_2_high - k * log_2_low;
+    const double_pair power = (double_pair)(((uint64_pair)shifted << 52) + (UINT64_C(1023) << 52));
+    const double_pair e = power + power * (r + r * r * polynomial_of_pair(exponential_tail_coefficients, 10, r));
+    *of_x = e[0];
+    *of_y = e[1];
+}
+#else
+static inline void two_exponentials(double x, double y, double *of_x, double *of_y)
+{
+    *of_x = exp(x);
+    *of_y = exp(y);
+}
+#endif
+
 /* 1 - e^-x for x within 0..700: e^-x = 2^-k e^-r with r within half of ln 2. */
 static inline double decay(double x)
 {

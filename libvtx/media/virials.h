@@ -2,7 +2,7 @@
 #ifndef VTX_VIRIALS_H
 #define VTX_VIRIALS_H
 
-#include "../base/numeric.h"
+#include "../base/elementary.h"
 #include "constants.h"
 
 /* A coefficient with its derivatives made plain numbers of the same unit: value, T d/dT, T^2 d2/dT2. */
@@ -88,21 +88,24 @@ static inline void cross_virials(double temperature, double log_temperature, str
     const double u = 100 / temperature;
     const double log_u = 4.605170185988092 - log_temperature; /* ln 100 */
     const double u2 = square(u), u3 = u2 * u;
+    const double exponent = -10.728876 + 34.7802 * u - 38.3383 * u2 + 33.406 * u3;
     struct virial b = { 0, 0, 0 };
     struct virial c = { 0.482737e-9, 0, 0 };
-    add_power(&b, 66.5687e-6 * exp(0.237 * log_u), 0.237);
-    add_power(&b, -238.834e-6 * u * exp(0.048 * log_u), 1.048);
-    add_power(&b, -176.755e-6 * u3 * exp(0.183 * log_u), 3.183);
+    double u_0_237, u_0_048, u_0_183, exponential;
+    two_exponentials(0.237 * log_u, 0.048 * log_u, &u_0_237, &u_0_048);
+    two_exponentials(0.183 * log_u, exponent, &u_0_183, &exponential);
+    add_power(&b, 66.5687e-6 * u_0_237, 0.237);
+    add_power(&b, -238.834e-6 * u * u_0_048, 1.048);
+    add_power(&b, -176.755e-6 * u3 * u_0_183, 3.183);
     add_power(&c, 0.105678e-8 * u, 1);
     add_power(&c, -0.656394e-8 * u2, 2);
     add_power(&c, 0.294442e-7 * u3, 3);
     add_power(&c, -0.319317e-7 * square(u2), 4);
     v->aw = b;
     v->aaw = c;
-    const double exponent = -10.728876 + 34.7802 * u - 38.3383 * u2 + 33.406 * u3;
     const double slope = -34.7802 * u + 2 * 38.3383 * u2 - 3 * 33.406 * u3;
     const double bend = 2 * 34.7802 * u - 6 * 38.3383 * u2 + 12 * 33.406 * u3;
-    v->aww.value = -1e-6 * exp(exponent);
+    v->aww.value = -1e-6 * exponential;
     v->aww.first = v->aww.value * slope;
     v->aww.second = v->aww.value * (square(slope) + bend);
 }
@@ -156,8 +159,8 @@ static inline double virial_density(double q, double b, double c)
         const double slope = (3 * c * density + 2 * b) * density + 1;
         const double step = excess / slope;
         density -= step;
-        /* the next one would be its square */
-        if (fabs(step) < 1e-8 * density)
+        /* the next one would be its square times b q, which is below 0.2 */
+        if (fabs(step) < 3e-7 * density)
             break;
     }
     return density;

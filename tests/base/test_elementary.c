@@ -49,9 +49,26 @@ static void decay_is_good_to_the_last_digits(void)
     EXPECT(decay(0) == 0);
 }
 
+static void exponentials_are_good_to_the_last_digits(void)
+{
+    struct random_state r;
+    double worst = 0, x, y;
+    random_seed(&r, 4);
+    for (int i = 0; i < 100000; i++) {
+        const double a = random_uniform(&r, -700, 700), b = random_uniform(&r, -2, 2);
+        two_exponentials(a, b, &x, &y);
+        const long double first = expl((long double)a), second = expl((long double)b);
+        worst = larger(worst, larger((double)fabsl(((long double)x - first) / first), (double)fabsl(((long double)y - second) / second)));
+    }
+    EXPECT_WITHIN(worst, 0, 2 * ulp);
+    two_exponentials(0, 0, &x, &y);
+    EXPECT(x == 1 && y == 1);
+}
+
 static const struct test_case tests[] = {
     { "logarithms are good to the last digits", logarithms_are_good_to_the_last_digits },
     { "logarithms of ratios keep their digits near one", logarithms_of_ratios_keep_their_digits_near_one },
+    { "exponentials are good to the last digits", exponentials_are_good_to_the_last_digits },
     { "decay is good to the last digits", decay_is_good_to_the_last_digits },
 };
 TEST_SUITE(elementary, tests);

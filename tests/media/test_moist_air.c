@@ -450,6 +450,23 @@ static void the_whole_range_is_free_of_floating_point_flags(void)
     }
 }
 
+/* Every third liquid beside 273.16 K, where the liquid's volume bends. */
+static void real_points_return_to_their_temperature(void)
+{
+    struct random_state r;
+    random_seed(&r, 41);
+    for (int i = 0; i < 60000; i++) {
+        const double p = random_log_uniform(&r, 1e3, 5e6);
+        const int32_t phase = i % 2 ? PHASE_ICE : PHASE_LIQUID;
+        const double low = phase == PHASE_ICE ? moist_temperature_min(VTX_AIR_REAL, p) : i % 3 ? 233.15 : 273.13;
+        const double t = random_uniform(&r, low, phase == PHASE_ICE ? 273.16 : i % 3 ? 473.15 : 273.19);
+        const double x = moist_saturation_fraction(VTX_AIR_REAL, p, t, phase);
+        const double allowed = phase == PHASE_ICE ? (p > 1e6 ? 2e-10 : 2e-11) : p > 1e6 ? 4e-10 : 3e-11;
+        if (x < 1)
+            EXPECT_WITHIN(moist_saturation_temperature(VTX_AIR_REAL, p, x, phase), t, allowed);
+    }
+}
+
 static const struct test_case tests[] = {
     { "published values are reproduced", published_values_are_reproduced },
     { "observed relative humidity follows from the dew point", observed_relative_humidity_follows_from_the_dew_point },
@@ -467,6 +484,7 @@ static const struct test_case tests[] = {
     { "boiling is an error or a number but never infinite", boiling_is_an_error_or_a_number_but_never_infinite },
     { "relative humidity is continuous through boiling", relative_humidity_is_continuous_through_boiling },
     { "enhancement factor stays within its bounds", enhancement_factor_stays_within_its_bounds },
+    { "real points return to their temperature", real_points_return_to_their_temperature },
     { "ideal model is the handbook page", ideal_model_is_the_handbook_page },
     { "models agree where they should", models_agree_where_they_should },
     { "states outside the fitted range say so", states_outside_the_fitted_range_say_so },
