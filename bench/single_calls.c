@@ -195,6 +195,7 @@ INIT(vtx_liquid)
 INIT(vtx_openings)
 INIT(vtx_part)
 INIT(vtx_probe)
+INIT(vtx_quotation)
 INIT(vtx_reading)
 INIT(vtx_room)
 INIT(vtx_service_readings)
@@ -277,6 +278,7 @@ static const struct {
     TIMED(vtx_openings_init),
     TIMED(vtx_part_init),
     TIMED(vtx_probe_init),
+    TIMED(vtx_quotation_init),
     TIMED(vtx_reading_init),
     TIMED(vtx_room_init),
     TIMED(vtx_service_readings_init),
