@@ -41,6 +41,7 @@ static vtx_bore bore;
 static vtx_heat_partition partition;
 static vtx_material_properties properties;
 static vtx_request request;
+static vtx_quotation quotation;
 
 static void need(vtx_status status) { failures += status != VTX_OK; }
 
@@ -174,6 +175,7 @@ CALL(vtx_requirements_init, VTX_QUESTION_TYPICAL, &fresh_requirements)
 CALL(vtx_valve_goal_init, VTX_GOAL_COLD_TEMPERATURE, 262 * v, &valve_goal)
 CALL(vtx_judge_settling, settling_time, settling_reading, DAY, 0.1, 0, 0.3, &settling)
 CALL(vtx_request_init, &job, VTX_SOUGHT_SUPPLY_PRESSURE, VTX_WISHED_CAPACITY, 250 * v, &request)
+CALL(vtx_quotation_init, VTX_QUOTED_COLD_TEMPERATURE, VTX_TOLERANCE_UPPER, 262 * v, &quotation)
 CALL(vtx_rank_coolers, &job, coolers, COOLERS, NULL, &requirements, verdicts)
 CALL(vtx_smallest_cooler, &job, coolers, COOLERS, &requirements, &chosen)
 
@@ -195,7 +197,6 @@ INIT(vtx_liquid)
 INIT(vtx_openings)
 INIT(vtx_part)
 INIT(vtx_probe)
-INIT(vtx_quotation)
 INIT(vtx_reading)
 INIT(vtx_room)
 INIT(vtx_service_readings)
