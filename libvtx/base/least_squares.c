@@ -446,7 +446,7 @@ vtx_status fit_least_squares(struct least_squares *fit)
     return VTX_OK;
 }
 
-double leverage(const struct least_squares *fit, size_t i, size_t j)
+double hat_element(const struct least_squares *fit, size_t i, size_t j)
 {
     double sum = 0;
     for (size_t k = 0; k < fit->free; k++)

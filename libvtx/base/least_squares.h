@@ -71,7 +71,7 @@ static inline double slope_left(const struct least_squares *fit, size_t paramete
 }
 
 /* Element of the hat matrix: how much row i's fitted value moves with row j's observation. */
-double leverage(const struct least_squares *fit, size_t i, size_t j);
+double hat_element(const struct least_squares *fit, size_t i, size_t j);
 
 /* Takes out of a column over all rows what the free parameters could explain. */
 void project_out(const struct least_squares *fit, double *column);

@@ -10,6 +10,8 @@
 
 #include <vtx/status.h>
 
+#include "private_names.h"
+
 #if defined(__FINITE_MATH_ONLY__) && __FINITE_MATH_ONLY__
 #error "libvtx needs NaN and infinity: build it without -ffast-math, -Ofast and -ffinite-math-only"
 #endif

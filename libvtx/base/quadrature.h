@@ -2,6 +2,8 @@
 #ifndef VTX_QUADRATURE_H
 #define VTX_QUADRATURE_H
 
+#include "numeric.h"
+
 /* Gauss and Legendre, ten points, the positive half of -1..1; Abramowitz and Stegun 1964, table 25.4. */
 enum { GAUSS_HALF = 5 };
 static const double gauss_node[GAUSS_HALF] = { 0.14887433898163122, 0.43339539412924721, 0.67940956829902444, 0.86506336668898454,

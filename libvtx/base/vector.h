@@ -67,19 +67,19 @@ vtx_status vector_run(const struct vector_call *call, int has_record, size_t n, 
 /* One body under several target attributes, which no function can do: name_plain, name_avx2, name_avx512f from the inline
  * function name_block. Where there is no choice the plain one is all three. */
 #if VECTOR_CHOICE
-#define VECTOR_DECLARE(name) vector_kernel name##_plain, name##_avx2, name##_avx512f
-#define VECTOR_KERNELS(name) { name##_plain, name##_avx2, name##_avx512f }
+#define VECTOR_DECLARE(name) vector_kernel vtx_private_##name##_plain, vtx_private_##name##_avx2, vtx_private_##name##_avx512f
+#define VECTOR_KERNELS(name) { vtx_private_##name##_plain, vtx_private_##name##_avx2, vtx_private_##name##_avx512f }
 #define VECTOR_VARIANTS(name) \
     VECTOR_DECLARE(name); \
-    __attribute__((flatten)) void name##_plain(struct vector_block *block) { name##_block(block); } \
-    __attribute__((flatten, target("avx2"))) void name##_avx2(struct vector_block *block) { name##_block(block); } \
-    __attribute__((flatten, target("avx512f"))) void name##_avx512f(struct vector_block *block) { name##_block(block); }
+    __attribute__((flatten)) void vtx_private_##name##_plain(struct vector_block *block) { name##_block(block); } \
+    __attribute__((flatten, target("avx2"))) void vtx_private_##name##_avx2(struct vector_block *block) { name##_block(block); } \
+    __attribute__((flatten, target("avx512f"))) void vtx_private_##name##_avx512f(struct vector_block *block) { name##_block(block); }
 #else
-#define VECTOR_DECLARE(name) vector_kernel name##_plain
-#define VECTOR_KERNELS(name) { name##_plain, name##_plain, name##_plain }
+#define VECTOR_DECLARE(name) vector_kernel vtx_private_##name##_plain
+#define VECTOR_KERNELS(name) { vtx_private_##name##_plain, vtx_private_##name##_plain, vtx_private_##name##_plain }
 #define VECTOR_VARIANTS(name) \
     VECTOR_DECLARE(name); \
-    void name##_plain(struct vector_block *block) { name##_block(block); }
+    void vtx_private_##name##_plain(struct vector_block *block) { name##_block(block); }
 #endif
 
 #endif

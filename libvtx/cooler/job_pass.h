@@ -5,6 +5,8 @@
 #include <vtx/job.h>
 #include <vtx/sizing.h>
 
+#include "../base/numeric.h"
+
 /* Everything but what the cooler's parts check themselves when they are opened. */
 vtx_status job_check(const vtx_job *job);
 

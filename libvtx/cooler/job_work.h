@@ -4,6 +4,8 @@
 
 #include <vtx/job.h>
 
+#include "../base/numeric.h"
+
 vtx_status job_work(const vtx_job *job, const vtx_operating_point *point, vtx_work *work);
 
 #endif

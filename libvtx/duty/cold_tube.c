@@ -35,7 +35,7 @@ static double given_by_room(struct tube_problem *p, double surface_temperature)
         const double lewis = c->film_diffusivity
                            / vapour_diffusivity(p->room->pressure, 0.5 * (p->room->temperature + surface_temperature));
         const double mass_coefficient = mass_transfer_coefficient(c->convective, c->film_density, c->film_heat_capacity, lewis);
-        flux += deposit(p->room, &p->humidity, surface_temperature, mass_coefficient) * latent_heat(surface_temperature);
+        flux += deposit_flux(p->room, &p->humidity, surface_temperature, mass_coefficient) * latent_heat(surface_temperature);
     }
     return pi * p->diameter * flux;
 }

@@ -81,7 +81,7 @@ vtx_status vtx_judge_surface(const vtx_room *room, double surface_temperature, v
     return VTX_OK;
 }
 
-double deposit(const vtx_room *room, const struct humid_room *h, double surface_temperature, double mass_coefficient)
+double deposit_flux(const vtx_room *room, const struct humid_room *h, double surface_temperature, double mass_coefficient)
 {
     const double film_temperature = 0.5 * (room->temperature + surface_temperature);
     const double saturated = moist_saturation_fraction(room->model, room->pressure, surface_temperature, stable_phase(surface_temperature));
@@ -110,7 +110,7 @@ vtx_status vtx_deposition_rate(const vtx_room *room, double surface_temperature,
     d.advisories = advisory_of(d.verdict) | (is_finite(h.limit) ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE);
     if (d.verdict != VTX_SURFACE_DRY) {
         const int frost = d.verdict == VTX_SURFACE_FROSTING;
-        d.mass_flux = deposit(room, &h, surface_temperature, d.mass_transfer_coefficient);
+        d.mass_flux = deposit_flux(room, &h, surface_temperature, d.mass_transfer_coefficient);
         d.latent_flux = d.mass_flux * latent_heat(surface_temperature);
         d.growth_low = d.mass_flux / (frost ? FROST_DENSITY_HIGH : WATER_DENSITY);
         d.growth_high = d.mass_flux / (frost ? FROST_DENSITY_LOW : WATER_DENSITY);

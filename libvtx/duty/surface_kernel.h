@@ -58,6 +58,6 @@ int32_t verdict_of(const struct humid_room *h, double surface_temperature);
 int32_t advisory_of(int32_t verdict);
 
 /* Deposit on a surface below the limit, kg/(m2 s). Both vapour densities at the film temperature: the flux starts at the limit. */
-double deposit(const vtx_room *room, const struct humid_room *h, double surface_temperature, double mass_coefficient);
+double deposit_flux(const vtx_room *room, const struct humid_room *h, double surface_temperature, double mass_coefficient);
 
 #endif

@@ -2,6 +2,8 @@
 #ifndef VTX_CALORIC_KERNEL_H
 #define VTX_CALORIC_KERNEL_H
 
+#include "../base/numeric.h"
+
 /* J/kg with the zero of IAPWS; kg/m3. */
 double water_enthalpy(double temperature);
 double water_density(double temperature);

@@ -95,7 +95,7 @@ static vtx_status diagnose(const struct curve_fit *c, size_t i, vtx_reading_chec
         return status;
     check->cold_left_out = outlet_counts(&r->state, COLD) ? error[COLD] : quiet_nan();
     check->hot_left_out = outlet_counts(&r->state, HOT) ? error[HOT] : quiet_nan();
-    check->leverage = r->used ? larger(leverage(&c->fit, OUTLETS * i, OUTLETS * i), leverage(&c->fit, OUTLETS * i + 1, OUTLETS * i + 1)) : 0;
+    check->leverage = r->used ? larger(hat_element(&c->fit, OUTLETS * i, OUTLETS * i), hat_element(&c->fit, OUTLETS * i + 1, OUTLETS * i + 1)) : 0;
     check->outlier_probability = distance_probability(c, squared, dimension, r->used);
     if (!r->used) {
         check->verdict = VTX_READING_OUTLIER;

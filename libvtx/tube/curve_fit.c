@@ -69,7 +69,7 @@ static void count_freedom(struct curve_fit *c)
         if (!r->used || (int)direction >= r->rows)
             continue;
         c->part[direction] += square(c->fit.residual[row]);
-        c->part_freedom[direction] += 1 - leverage(&c->fit, row, row);
+        c->part_freedom[direction] += 1 - hat_element(&c->fit, row, row);
     }
     c->chi_square = c->part[0] + c->part[1];
     c->freedom = c->part_freedom[0] + c->part_freedom[1];

@@ -2,6 +2,8 @@
 #ifndef VTX_TUBE_KNOWN_LEAK_H
 #define VTX_TUBE_KNOWN_LEAK_H
 
+#include "../base/numeric.h"
+
 /* A leak as a fit found it that took it for a normal number. */
 struct leak_estimate {
     double prior_deviation, none; /* before: of the leaks that are, and chance that there is none */

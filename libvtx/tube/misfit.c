@@ -110,7 +110,7 @@ static vtx_status distance_of_used(const struct curve_fit *c, size_t i, double *
     double h[OUTLETS][OUTLETS], left_out[OUTLETS];
     for (size_t a = 0; a < OUTLETS; a++)
         for (size_t b = 0; b < OUTLETS; b++)
-            h[a][b] = leverage(&c->fit, row + a, row + b);
+            h[a][b] = hat_element(&c->fit, row + a, row + b);
     if (!solve_left_out((const double (*)[OUTLETS])h, &c->fit.residual[row], left_out))
         return VTX_NO_SOLUTION;
     *squared = c->fit.residual[row] * left_out[0] + c->fit.residual[row + 1] * left_out[1];

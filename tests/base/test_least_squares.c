@@ -140,7 +140,7 @@ static double press_by_leverage(const struct least_squares *fit)
 {
     double sum = 0;
     for (size_t i = 0; i < fit->rows; i++)
-        sum += square(fit->residual[i] / (1 - leverage(fit, i, i)));
+        sum += square(fit->residual[i] / (1 - hat_element(fit, i, i)));
     return sum;
 }
 
@@ -336,7 +336,7 @@ static void a_parameter_that_cannot_be_told_is_named(void)
     EXPECT(fit.condition > 1e12);
     double trace = 0;
     for (size_t i = 0; i < 6; i++)
-        trace += leverage(&fit, i, i);
+        trace += hat_element(&fit, i, i);
     EXPECT_NEAR(trace, 2, 1e-12);
 }
 
@@ -374,7 +374,7 @@ static void weights_scale_rows_and_given_derivatives_agree(void)
     for (size_t k = 0; k < 2; k++) {
         EXPECT_NEAR(a.parameter[k], b.parameter[k], 1e-8);
         EXPECT_NEAR(a.covariance[k][0], b.covariance[k][0], 1e-7);
-        EXPECT_NEAR(leverage(&a, k, 4), leverage(&b, k, 4), 1e-7);
+        EXPECT_NEAR(hat_element(&a, k, 4), hat_element(&b, k, 4), 1e-7);
     }
     const int32_t held[2] = { 1, 0 };
     b.held = held;
