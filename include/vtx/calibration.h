@@ -42,7 +42,7 @@ typedef struct vtx_calibration {
     vtx_tube tube;                     /* the calibrated tube: its band is the interval of peak efficiency at the stated confidence */
     int32_t model;                     /* enum vtx_air_model that it was fitted with; use it with this one */
     int32_t readings_used;             /* -     */
-    int32_t readings_set_aside;        /* -     outliers */
+    int32_t readings_set_aside;        /* -     outliers that are not used */
     int32_t readings_impossible;       /* -     against a law */
     int32_t readings_incomplete;       /* -     */
     int32_t fraction_held;             /* 1: coldest fraction kept at its prior, 0: fitted */
@@ -60,7 +60,8 @@ typedef struct vtx_calibration {
  * Half of all hot ends are taken not to leak, 80 % of the others by less than 0.04 (a prior that leaks: by about as much); the tube's
  * hot leak is the mean of what is known of it, never below 0. A coordinate is fitted when the readings at least halve its prior deviation, else held; the exponent
  * needs three readings, all but the peak two. A reading that the others contradict (one in a hundred calibrations by
- * chance) is set aside. When chi-square is larger than chance allows (5 %), the efficiency is taken to scatter from reading
+ * chance) is set aside. Up to seven readings cannot outvote one: there each instrument of each is supposed wrong in turn, and the most
+ * probable supposition holds (5 % of readings hold a gross error); the instrument then counts little and the reading stays in use. When chi-square is larger than chance allows (5 %), the efficiency is taken to scatter from reading
  * to reading by as much as explains it, and all intervals widen.
  *
  * readings     in   -  count records
@@ -75,8 +76,8 @@ typedef struct vtx_calibration {
  *           NOT_CONVERGED (readings that contradict each other beyond any fit). checks is not written when count is out of range
  * accuracy  synthetic readings, 0.5 K, 12 of them: the cold curve to 0.27 K root mean square. From two readings on, 95 % intervals of
  *           the curve hold 94.1..96.9 % of tubes of this shape; of tubes of another shape 32..100 %, no more than the residuals
- *           can show (bench/calibration_coverage.md). One bad reading among eight or more makes the error at most 1.5
- *           times as large, among six 2.1 times
+ *           can show (bench/calibration_coverage.md). One bad reading among six or more makes the error at most 1.7
+ *           times as large, among four up to 3 times
  * advisory  OUTLIER, IMPOSSIBLE_READINGS, PARAMETER_HELD, POORLY_DETERMINED (peak efficiency hardly known, or two coordinates not
  *           told apart), MODEL_MISFIT, FIELD_UNAVAILABLE
  * note      an error common to all readings (one thermometer reading 1 K low throughout) cannot be seen and is not in the

@@ -63,7 +63,7 @@ enum vtx_reading_verdict {
     VTX_READING_ENERGY_CREATED = 347,   /* impossible: the outlets carry more energy than the inlet, so cold fraction and temperatures disagree */
     VTX_READING_SWAPPED = 348,          /* impossible for a vortex tube: the hot outlet is colder than the cold one */
     VTX_READING_ENERGY_MISSING = 349,   /* doubtful: the outlets carry less energy than a leaking hot end explains */
-    VTX_READING_OUTLIER = 350           /* calibration only: the other readings contradict it */
+    VTX_READING_OUTLIER = 350           /* calibration only: the other readings contradict it, or (used still 1) the instrument `suspect` of it */
 };
 
 /* Which instrument to look at first. */

@@ -40,6 +40,7 @@
 #define derived_deviation vtx_private_derived_deviation
 #define distance_from_others vtx_private_distance_from_others
 #define distance_probability vtx_private_distance_probability
+#define doubt_instruments vtx_private_doubt_instruments
 #define effective_freedom vtx_private_effective_freedom
 #define evidence_doubt_inputs vtx_private_evidence_doubt_inputs
 #define evidence_length vtx_private_evidence_length
@@ -64,6 +65,7 @@
 #define find_unit vtx_private_find_unit
 #define fit_curve vtx_private_fit_curve
 #define fit_curve_robustly vtx_private_fit_curve_robustly
+#define fit_from_prior vtx_private_fit_from_prior
 #define fit_least_squares vtx_private_fit_least_squares
 #define fit_robustly vtx_private_fit_robustly
 #define gas_of_enthalpy vtx_private_gas_of_enthalpy
@@ -180,6 +182,7 @@
 #define transfer_open vtx_private_transfer_open
 #define transfer_term vtx_private_transfer_term
 #define transfer_tested vtx_private_transfer_tested
+#define trust_again vtx_private_trust_again
 #define turn_gradient vtx_private_turn_gradient
 #define unwhiten vtx_private_unwhiten
 #define valve_range_of vtx_private_valve_range_of

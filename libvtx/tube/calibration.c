@@ -96,23 +96,26 @@ static vtx_status diagnose(const struct curve_fit *c, size_t i, vtx_reading_chec
     check->cold_left_out = outlet_counts(&r->state, COLD) ? error[COLD] : quiet_nan();
     check->hot_left_out = outlet_counts(&r->state, HOT) ? error[HOT] : quiet_nan();
     check->leverage = r->used ? larger(hat_element(&c->fit, OUTLETS * i, OUTLETS * i), hat_element(&c->fit, OUTLETS * i + 1, OUTLETS * i + 1)) : 0;
-    check->outlier_probability = distance_probability(c, squared, dimension, r->used);
-    if (!r->used) {
+    check->outlier_probability = distance_probability(c, squared, dimension, r->used && !r->is_doubted);
+    if (!r->used || r->is_doubted) {
         check->verdict = VTX_READING_OUTLIER;
-        check->suspect = suspect_of(r, error);
+        check->suspect = r->used ? VTX_SUSPECT_INLET_PRESSURE + r->doubted : suspect_of(r, error);
         check->advisories |= VTX_ADVISORY_OUTLIER;
     }
     return VTX_OK;
 }
 
 /* Against the final curve. */
-static vtx_status final_residuals(const struct curve_fit *c, size_t i, vtx_reading_check *check)
+static vtx_status final_residuals(struct curve_fit *c, size_t i, vtx_reading_check *check)
 {
-    const struct curve_reading *r = &c->reading[i];
+    struct curve_reading *r = &c->reading[i];
     double y[OUTLETS];
     if (!r->state.usable)
         return VTX_OK;
-    const vtx_status status = curve_outlets(&c->curve, c->curve.x, &r->state, &r->expansion, y);
+    trust_again(r);
+    vtx_status status = r->is_doubted ? weigh_reading(&c->curve, c->curve.x, r) : VTX_OK;
+    if (status == VTX_OK)
+        status = curve_outlets(&c->curve, c->curve.x, &r->state, &r->expansion, y);
     if (status != VTX_OK)
         return status;
     if (outlet_counts(&r->state, COLD)) {
@@ -153,7 +156,7 @@ static vtx_status diagnose_all(const struct curve_fit *c, vtx_calibration *out, 
         const vtx_status status = diagnose(c, i, check);
         if (status != VTX_OK)
             return status;
-        if (!check->used)
+        if (!check->used || c->reading[i].is_doubted)
             continue;
         if (outlet_counts(s, COLD) && is_finite(check->cold_left_out))
             add(&cold, square(check->cold_left_out), 1);
@@ -268,6 +271,14 @@ static int hard_to_tell_apart(const struct curve_fit *c)
     return 0;
 }
 
+static int doubts_any(const struct curve_fit *c)
+{
+    for (size_t i = 0; i < c->count; i++)
+        if (c->reading[i].used && c->reading[i].is_doubted)
+            return 1;
+    return 0;
+}
+
 static void report(const struct curve_fit *c, int32_t model, double confidence, vtx_calibration *out)
 {
     out->confidence = confidence;
@@ -288,7 +299,7 @@ static void report(const struct curve_fit *c, int32_t model, double confidence, 
     out->exponent_held = c->held[EXPONENT];
     out->leak_held = c->held[LEAK];
     const int missing = !is_finite(out->cold_left_out) || !is_finite(out->hot_left_out) || !is_finite(out->energy_residual) || c->freedom <= 0.5;
-    out->advisories = (out->readings_set_aside ? VTX_ADVISORY_OUTLIER : 0)
+    out->advisories = (out->readings_set_aside || doubts_any(c) ? VTX_ADVISORY_OUTLIER : 0)
                     | (out->readings_impossible ? VTX_ADVISORY_IMPOSSIBLE_READINGS : 0)
                     | (out->fraction_held || out->exponent_held || out->leak_held ? VTX_ADVISORY_PARAMETER_HELD : 0)
                     | (hard_to_tell_apart(c) ? VTX_ADVISORY_POORLY_DETERMINED : 0)

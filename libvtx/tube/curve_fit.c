@@ -112,6 +112,12 @@ vtx_status fit_curve(struct curve_fit *c)
     return VTX_OK;
 }
 
+vtx_status fit_from_prior(struct curve_fit *c)
+{
+    memcpy(c->curve.x, c->prior, sizeof c->prior);
+    return fit_curve(c);
+}
+
 vtx_status fit_curve_robustly(struct curve_fit *c, int32_t *suspicious)
 {
     double weight[ROWS_MAX], raw[ROWS_MAX];

@@ -26,6 +26,9 @@ struct curve_fit {
 /* Coordinates from the readings in use with what is not held free, weights following the curve. */
 vtx_status fit_curve(struct curve_fit *c);
 
+/* As fit_curve, from the prior and not from the coordinates at hand. */
+vtx_status fit_from_prior(struct curve_fit *c);
+
 /* As fit_curve, resisting bad readings; marks those that it forgot in suspicious. */
 vtx_status fit_curve_robustly(struct curve_fit *c, int32_t *suspicious);
 

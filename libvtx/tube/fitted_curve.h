@@ -32,6 +32,8 @@ struct curve_reading {
     double whitener[OUTLETS][OUTLETS];   /* turns an error of both outlets into independent rows of variance 1: efficiency, energy */
     int rows;                            /* how many of them count, from the first */
     int used;
+    int is_doubted, doubted;             /* of its quantities, STATE_INPUTS and then OUTLETS, one that is not believed */
+    double stated;                       /* the uncertainty that was stated for it */
 };
 
 /* Outlet temperatures at a state on the curve with coordinates x. Hot outlet: only where hot_counts. OK, OUT_OF_RANGE, NOT_CONVERGED */

@@ -118,12 +118,15 @@ static vtx_status distance_of_used(const struct curve_fit *c, size_t i, double *
     return VTX_OK;
 }
 
-/* An unused reading against the fitted curve, whose own uncertainty counts. */
+/* A reading that is not believed against the fitted curve, whose own uncertainty counts. */
 static vtx_status distance_of_unused(const struct curve_fit *c, size_t i, double *squared, double *error)
 {
     struct curve_reading r = c->reading[i];
     double y[OUTLETS], gradient[OUTLETS][COORDINATES];
-    vtx_status status = curve_outlets(&c->curve, c->curve.x, &r.state, &r.expansion, y);
+    trust_again(&r);
+    vtx_status status = weigh_reading(&c->curve, c->curve.x, &r);
+    if (status == VTX_OK)
+        status = curve_outlets(&c->curve, c->curve.x, &r.state, &r.expansion, y);
     if (status == VTX_OK)
         status = curve_gradient(&c->curve, &r, gradient);
     if (status != VTX_OK)
@@ -143,7 +146,7 @@ vtx_status distance_from_others(const struct curve_fit *c, size_t i, double *squ
 {
     const struct reading_state *s = &c->reading[i].state;
     *dimension = larger(outlet_counts(s, COLD) + outlet_counts(s, HOT) - s->unknown_inputs, 1) > 1 ? 2 : 1;
-    return c->reading[i].used ? distance_of_used(c, i, squared, error) : distance_of_unused(c, i, squared, error);
+    return c->reading[i].used && !c->reading[i].is_doubted ? distance_of_used(c, i, squared, error) : distance_of_unused(c, i, squared, error);
 }
 
 double distance_probability(const struct curve_fit *c, double squared, int dimension, int among_used)

@@ -1,7 +1,7 @@
 /* What the readings show that the curve and their uncertainties do not explain. Internal.
  *
  * A misfit along the efficiency enters as a scatter of it from reading to reading, one of the energy balances as a scale of their
- * uncertainties, a departure from the family as a variance of its own. One bad reading is set aside. */
+ * uncertainties, a departure from the family as a variance of its own. One bad reading, or one instrument of it, is set aside. */
 #ifndef VTX_TUBE_MISFIT_H
 #define VTX_TUBE_MISFIT_H
 
@@ -22,6 +22,12 @@ double distance_probability(const struct curve_fit *c, double squared, int dimen
 
 /* Fits, and takes readings out of use that the others contradict. */
 vtx_status find_outliers(struct curve_fit *c);
+
+/* The same where readings are too few to vote: takes out of use the instrument, or the reading, that is most probably wrong. */
+vtx_status doubt_instruments(struct curve_fit *c);
+
+/* Gives what was not believed its stated uncertainty back. */
+void trust_again(struct curve_reading *r);
 
 /* Of a contradicting reading with these errors, the quantity to look at first: enum vtx_reading_suspect. */
 int32_t suspect_of(const struct curve_reading *r, const double *error);

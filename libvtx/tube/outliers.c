@@ -4,13 +4,13 @@
 /* One calibration in a hundred sets a good reading aside. */
 static const double outlier_probability = 0.01;
 
-/* A deletion must be so much better than any other before a reading of a few is blamed: odds of a hundred to one. */
-static const double blame_margin = 9.2;
+/* So many cannot outvote a bad one, and each is weighed by its instruments. */
+static const size_t few_readings = 7;
 
-/* The reading whose removal improves the fit most, if that is beyond chance and, among few, no other would do nearly as well. */
+/* The reading whose removal improves the fit most, if that is beyond chance. */
 static vtx_status worst_reading(const struct curve_fit *c, size_t *worst, int *found)
 {
-    double most = 0, second = 0, error[OUTLETS], probability = 1;
+    double most = 0, error[OUTLETS], probability = 1;
     *found = 0;
     for (size_t i = 0; i < c->count; i++) {
         double squared;
@@ -23,16 +23,13 @@ static vtx_status worst_reading(const struct curve_fit *c, size_t *worst, int *f
         if (status != VTX_OK)
             return status;
         if (squared > most) {
-            second = most;
             most = squared;
             *worst = i;
             probability = distance_probability(c, squared, dimension, 1);
-        } else {
-            second = larger(second, squared);
         }
     }
     const size_t n = used_readings(c);
-    *found = n > 1 && probability < outlier_probability / (double)n && (n > 4 || most - second > blame_margin);
+    *found = n > 1 && probability < outlier_probability / (double)n;
     return VTX_OK;
 }
 
@@ -71,12 +68,6 @@ static vtx_status set_suspects_aside(struct curve_fit *c)
     return status == VTX_OK ? readmit(c, suspicious) : status;
 }
 
-static vtx_status fit_from_prior(struct curve_fit *c)
-{
-    memcpy(c->curve.x, c->prior, sizeof c->prior);
-    return fit_curve(c);
-}
-
 /* Where readings contradict each other so badly that no fit stands: leaves out the one without which the rest agree best. */
 static vtx_status leave_worst_out(struct curve_fit *c)
 {
@@ -101,10 +92,12 @@ static vtx_status leave_worst_out(struct curve_fit *c)
 vtx_status find_outliers(struct curve_fit *c)
 {
     const size_t all = used_readings(c);
+    if (all <= few_readings)
+        return doubt_instruments(c);
     vtx_status status = fit_curve(c);
-    if (status == VTX_NOT_CONVERGED && all > 2)
+    if (status == VTX_NOT_CONVERGED)
         status = leave_worst_out(c);
-    if (status == VTX_OK && all >= 5)
+    if (status == VTX_OK)
         status = set_suspects_aside(c);
     if (status == VTX_OK)
         status = fit_curve(c);

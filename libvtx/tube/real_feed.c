@@ -80,9 +80,9 @@ vtx_status real_feed_expand(double cold_pressure, struct real_feed *f)
 
 static void heated_beyond(double step, struct moist_mixture *m)
 {
+    m->entropy += m->heat_capacity * log1p(step / m->temperature);
     m->temperature += step;
     m->enthalpy += m->heat_capacity * step;
-    m->entropy += m->heat_capacity * log1p(step / (m->temperature - step));
     m->advisories |= VTX_ADVISORY_EXTRAPOLATED;
 }
 
