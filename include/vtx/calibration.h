@@ -75,7 +75,7 @@ typedef struct vtx_calibration {
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION (no usable reading; vtx_reading_examine says why),
  *           NOT_CONVERGED (readings that contradict each other beyond any fit). checks is not written when count is out of range
  * accuracy  synthetic readings, 0.5 K, 12 of them: the cold curve to 0.27 K root mean square. From two readings on, 95 % intervals of
- *           the curve hold 94.1..96.9 % of tubes of this shape; of tubes of another shape 32..100 %, no more than the residuals
+ *           the curve hold 94.1..96.9 % of tubes of this shape; of tubes of another shape 15..100 %, no more than the residuals
  *           can show (bench/calibration_coverage.md). One bad reading among six or more makes the error at most 1.7
  *           times as large, among four up to 3 times
  * advisory  OUTLIER, IMPOSSIBLE_READINGS, PARAMETER_HELD, POORLY_DETERMINED (peak efficiency hardly known, or two coordinates not
