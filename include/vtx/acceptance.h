@@ -113,7 +113,9 @@ VTX_API vtx_status vtx_quotation_init(int32_t quantity, int32_t side, double val
  * source    JCGM 100:2008, 5.1 and G.4, each datum moved by the guard factor to both sides through the whole fit and of the two changes the
  *           larger taken; JCGM 106:2012, 8.3; ISO 14253-1 (from memory)
  * note      a tube whose curve has another shape than that of separation.h is outside these terms: test near the quoted state
- * note      Student's law takes the place of the normal one, so that uncertainties stated a quarter too small do little harm
+ * note      Student's law takes the place of the normal one, so that uncertainties stated a quarter too small do little harm; with doubt 0
+ *           single cases were decided wrongly in up to 5.9 % of 1000 trials. The coldest fraction's 0.05 of vtx_input_uncertainty_init is
+ *           narrower than calibration.h's prior (80 % of tubes within 0.1): state more for a tube of which nothing is known
  * caution   readings are taken on a pressurised cooler: cold and hot ends hurt skin, jets and noise eyes and ears
  */
 VTX_API vtx_status vtx_accept(const vtx_job *tested, const vtx_service_readings *readings, const vtx_input_uncertainty *uncertainty,
