@@ -30,9 +30,9 @@ static int is_misfit(double chi_square, double freedom)
 static vtx_status find_scatter(struct curve_fit *c)
 {
     double low = 0, high = 0.02, excess = excess_chi_square(low, c);
-    if (excess <= 0) /* the scale has explained it meanwhile */
+    if (is_finite(excess) && excess <= 0) /* the scale has explained it meanwhile */
         return VTX_OK;
-    for (excess = excess_chi_square(high, c); excess > 0 && high < scatter_max; excess = excess_chi_square(high, c)) {
+    for (excess = excess_chi_square(high, c); is_finite(excess) && excess > 0 && high < scatter_max; excess = excess_chi_square(high, c)) {
         low = high;
         high *= 2;
     }
