@@ -84,7 +84,8 @@ typedef struct vtx_calibration {
  *           intervals. Takes about 100 kB of stack.
  * caution   readings are taken on a pressurised tube with cold, hot and loud ends: protect skin, eyes and ears
  * source    least squares: More 1978; effective variance: Orear 1982 (from memory); scatter: Mandel and Paule 1970 (from memory);
- *           robust: Huber 1964, Beaton and Tukey 1974; intervals: JCGM 100:2008
+ *           robust: Huber 1964, Beaton and Tukey 1974; share of gross errors: Hampel 1986 (from memory), weighed by Bayes's rule with
+ *           Laplace's method, as the leak is; intervals: JCGM 100:2008
  */
 VTX_API vtx_status vtx_tube_calibrate(const vtx_reading *readings, size_t count, int32_t model, const vtx_tube *prior,
                                       double confidence, vtx_calibration *calibration, vtx_reading_check *checks);
@@ -117,7 +118,7 @@ typedef struct vtx_calibrated_point {
  *
  * status    OK, BAD_ARGUMENT (also: too little given to place the point), OUT_OF_RANGE, NOT_CONVERGED
  * accuracy  of tubes of this shape, uncertainties true, two readings and more: 95 % intervals of the curve hold 94.1..96.9 %, 90 %
- *           intervals of the next reading 88.5..92.1 %; of other tubes fewer, of the next cold reading 66..99 %
+ *           intervals of the next reading 88.5..92.2 %; of other tubes fewer, of the next cold reading 66..99 %
  *           (bench/calibration_coverage.md)
  * advisory  EXTRAPOLATED, FIELD_UNAVAILABLE, PARAMETER_HELD, POORLY_DETERMINED, MODEL_MISFIT
  * source    linear propagation of the fit's covariance; Student's t when the scatter was found from the readings, else normal

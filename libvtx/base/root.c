@@ -20,17 +20,32 @@ struct guarded {
     void *context;
     int broken;
     double x, y; /* the last evaluation */
+    int ends;    /* known ends of the bracket: GSL asks for them again, and aborts when the second answer has another sign */
+    double end_x[2], end_y[2];
 };
 
 /* GSL must never see a number that is not finite: zero ends its search, broken tells why. */
 static double guarded_value(double x, void *params)
 {
     struct guarded *g = params;
+    g->x = x;
+    for (int i = 0; i < g->ends; i++)
+        if (x == g->end_x[i]) {
+            g->y = g->end_y[i];
+            return g->y;
+        }
     const double y = g->f(x, g->context);
     g->broken |= !is_finite(y);
-    g->x = x;
     g->y = is_finite(y) ? y : 0;
     return g->y;
+}
+
+static double end_value(double x, struct guarded *g)
+{
+    const double y = guarded_value(x, g);
+    g->end_x[g->ends] = x;
+    g->end_y[g->ends++] = y;
+    return y;
 }
 
 static vtx_status check_bracket(double low, double high, double x_tolerance)
@@ -51,15 +66,15 @@ static int is_enclosed(const gsl_root_fsolver *solver, double previous, double x
 
 vtx_status find_root(root_function *f, void *context, double low, double high, double x_tolerance, double *root)
 {
-    struct guarded g = { f, context, 0, 0, 0 };
+    struct guarded g = { .f = f, .context = context };
     gsl_function objective = { guarded_value, &g };
     union solver_state state;
     gsl_root_fsolver solver = { gsl_root_fsolver_brent, &objective, 0, 0, 0, &state };
     vtx_status status = check_bracket(low, high, x_tolerance);
     if (status != VTX_OK)
         return poison(root, status);
-    const double f_low = guarded_value(low, &g);
-    const double f_high = guarded_value(high, &g);
+    const double f_low = end_value(low, &g);
+    const double f_high = end_value(high, &g);
     if (g.broken)
         return poison(root, VTX_NOT_CONVERGED);
     if (f_low == 0 || f_high == 0) {
@@ -89,7 +104,7 @@ vtx_status find_root(root_function *f, void *context, double low, double high, d
 
 vtx_status find_minimum(root_function *f, void *context, double low, double high, double x_tolerance, double *minimum)
 {
-    struct guarded g = { f, context, 0, 0, 0 };
+    struct guarded g = { .f = f, .context = context };
     gsl_function objective = { guarded_value, &g };
     union solver_state state;
     gsl_min_fminimizer solver;

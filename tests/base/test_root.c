@@ -204,7 +204,23 @@ static void the_deeper_of_two_valleys_is_followed(void)
     EXPECT_WITHIN(x, pi - asin(0.05), 2e-7);
 }
 
+/* GSL aborts the program when the ends of its bracket have one sign, which it finds out by asking again. */
+static double turncoat(double x, void *context)
+{
+    int *calls = context;
+    return ++*calls <= 2 ? x : fabs(x) + 1;
+}
+
+static void an_answer_that_changes_aborts_nothing(void)
+{
+    int calls = 0;
+    double root;
+    const vtx_status status = find_root(turncoat, &calls, -1, 1, 1e-9, &root);
+    EXPECT(calls > 2 && (status != VTX_OK || (root >= -1 && root <= 1)));
+}
+
 static const struct test_case tests[] = {
+    { "an answer that changes aborts nothing", an_answer_that_changes_aborts_nothing },
     { "roots of many functions are found", roots_of_many_functions_are_found },
     { "a root at an end is found", a_root_at_an_end_is_found },
     { "no change of sign is no solution", no_change_of_sign_is_no_solution },
