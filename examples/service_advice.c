@@ -130,6 +130,17 @@ static void print_plan(const struct advice *a)
     printf(": that sharpens the turn most\n");
 }
 
+/* Met by more than was asked for: what a turn to just that would bring. */
+static void print_reached(const struct service_case *c, const struct advice *a)
+{
+    const vtx_valve_advice *v = &a->valve;
+    printf("  turn              leave it: the goal is met within what these readings can tell\n");
+    if (c->goal.goal.goal == VTX_GOAL_COLD_TEMPERATURE && v->opening_ratio < 1
+        && v->new_figure - v->present_figure > 1.96 * v->present_uncertainty)
+        printf("                    it is colder than wanted: the gap down to %.2f times what it is would give more cold air, at %s\n",
+               v->opening_ratio, figure_text(VTX_GOAL_COLD_TEMPERATURE, v->new_figure));
+}
+
 static void print_advice(const struct service_case *c, const struct advice *a)
 {
     if (a->found_status == VTX_OK)
@@ -139,7 +150,7 @@ static void print_advice(const struct service_case *c, const struct advice *a)
     else if (a->status != VTX_OK)
         printf("  turn              the library cannot advise here: %s\n", vtx_status_text(a->status));
     else if (a->valve.turn == VTX_TURN_REACHED)
-        printf("  turn              leave it: the goal is met within what these readings can tell\n");
+        print_reached(c, a);
     else if (a->valve.turn == VTX_TURN_UNSEEN)
         printf("  turn              leave it: these instruments would not show the difference\n");
     else

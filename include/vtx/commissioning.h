@@ -31,7 +31,8 @@ enum vtx_goal {
 enum vtx_turn {
     VTX_TURN_OPEN = 654,   /* less cold air, colder as long as the cold fraction stays above the tube's coldest one */
     VTX_TURN_CLOSE = 655,  /* more cold air */
-    VTX_TURN_REACHED = 656, /* leave it: the goal is met within the uncertainty of what was read, a capacity also by more */
+    VTX_TURN_REACHED = 656, /* leave it: the goal is met within the uncertainty of what was read; a cold temperature also by any colder one,
+                             * a capacity by any larger one, on either branch */
     VTX_TURN_UNSEEN = 657   /* leave it: these instruments would not show the difference */
 };
 
@@ -46,7 +47,7 @@ typedef struct vtx_valve_goal {
     double wanted;      /* unit of the goal; not looked at with MOST_CAPACITY */
     double reserved[4]; /* 0 */
     int32_t goal;       /* enum vtx_goal */
-    int32_t branch;     /* enum vtx_branch: which of two settings that meet the goal; default MORE_COLD_AIR */
+    int32_t branch;     /* enum vtx_branch: which of two settings that meet the goal exactly is turned to; default MORE_COLD_AIR */
 } vtx_valve_goal;
 
 /* Goal on the branch with more cold air.
@@ -182,6 +183,8 @@ typedef struct vtx_valve_advice {
  *           for the most cooling, in 94.4 to 95.8 % of 2000 (tests/cooler/test_commissioning.c). First order: with
  *           POORLY_DETERMINED or INDISTINGUISHABLE read more before turning far
  * source    vtx_find_setting, then a bracketed root or minimum of the same forward pass over the opening; implicit derivatives
+ * note      REACHED with a cold outlet colder than wanted, or more capacity: nothing need be turned, and all fields of the new setting still tell
+ *           of the one that meets the goal exactly. On the branch with more cold air that is the most cold air of at most this temperature
  * note      the opening is an effective area: how many turns of the stem make it double is the valve's own affair; turn a part, wait
  *           (vtx_turn_settling_time), read, ask again
  * caution   turn with gloves and eye protection: the hot end burns, and the valve's screw must not be turned out of its thread under pressure

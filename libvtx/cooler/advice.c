@@ -42,18 +42,19 @@ static double visibility_of(const struct setting_fit *s, const struct turned *af
     return sqrt(sum);
 }
 
-/* Met within the uncertainty: by the figure itself on the right branch, or because no turn at all is within the interval of the ratio. */
-static int reached(const struct setting_fit *s, const vtx_valve_goal *goal, const struct turn_target *target, const struct turned *after,
-                   double log_ratio, double log_deviation, double deviation)
+/* By the figure itself within its uncertainty, or because no turn at all is within the interval of the ratio. More cold or more capacity
+ * than wanted is no reason to turn. */
+static int reached(const vtx_valve_goal *goal, double figure, double deviation, double log_ratio, double log_deviation)
 {
-    const int state = goal_state(goal);
-    const double slope_now = s->gradient[state * PARAMETERS_MAX], slope_after = after->gradient[state * PARAMETERS_MAX];
-    const int same_branch = (slope_now > 0) == (slope_after > 0);
+    const double doubt = setting_coverage * deviation;
     if (fabs(log_ratio) <= setting_coverage * log_deviation)
         return 1;
-    if (goal->goal == VTX_GOAL_CAPACITY) /* more than wanted is no reason to turn */
-        return s->state[state] >= goal->wanted - setting_coverage * deviation;
-    return target->limit == VTX_LIMIT_WISH && same_branch && fabs(s->state[state] - goal->wanted) <= setting_coverage * deviation;
+    switch (goal->goal) {
+    case VTX_GOAL_COLD_TEMPERATURE: return figure <= goal->wanted + doubt;
+    case VTX_GOAL_CAPACITY: return figure >= goal->wanted - doubt;
+    case VTX_GOAL_COLD_FRACTION: return fabs(figure - goal->wanted) <= doubt;
+    default: return 0;
+    }
 }
 
 static void fill_advice(const struct setting_fit *s, const vtx_valve_goal *goal, const struct turn_target *target, const struct turned *after,
@@ -81,7 +82,7 @@ static void fill_advice(const struct setting_fit *s, const vtx_valve_goal *goal,
     a->attainable_ratio = target->best_opening / now;
     a->limit = target->limit;
     a->attainable_limit = target->best_limit;
-    if (reached(s, goal, target, after, log(ratio), log_deviation, a->present_uncertainty))
+    if (reached(goal, a->present_figure, a->present_uncertainty, log(ratio), log_deviation))
         a->turn = VTX_TURN_REACHED;
     else if (a->visibility < setting_coverage)
         a->turn = VTX_TURN_UNSEEN;

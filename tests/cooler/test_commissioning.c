@@ -263,7 +263,8 @@ static void a_valve_turned_as_told_meets_the_goal(void)
                 EXPECT_NEAR(advice.predicted[3], 263, 1e-8);
                 EXPECT_NEAR(advice.predicted[5], after.mass_flow, 1e-8);
                 EXPECT_NEAR(advice.new_cold_fraction, after.cold_fraction, 1e-8);
-                EXPECT(advice.limit == VTX_LIMIT_WISH && advice.turn == (advice.opening_ratio > 1 ? VTX_TURN_OPEN : VTX_TURN_CLOSE));
+                const int32_t turn = before.cold_temperature <= 263 ? VTX_TURN_REACHED : advice.opening_ratio > 1 ? VTX_TURN_OPEN : VTX_TURN_CLOSE;
+                EXPECT(advice.limit == VTX_LIMIT_WISH && advice.turn == turn);
                 EXPECT(advice.ratio_low < advice.opening_ratio && advice.opening_ratio < advice.ratio_high && advice.visibility > 2);
 
                 goal = goal_of(VTX_GOAL_COLD_FRACTION, 0.62);
@@ -398,9 +399,10 @@ static void turning_ends_when_it_is_good_enough(void)
     vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_TEMPERATURE, point.cold_temperature + 0.4);
     EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
     EXPECT(advice.turn == VTX_TURN_REACHED && advice.opening_ratio < 1);
-    goal.wanted = point.cold_temperature + 2;
+    /* Warmer than at most wanted: turn. */
+    goal.wanted = point.cold_temperature - 2;
     EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
-    EXPECT(advice.turn == VTX_TURN_CLOSE);
+    EXPECT(advice.turn == VTX_TURN_OPEN);
     /* A capacity that is there already needs no turn. */
     goal = goal_of(VTX_GOAL_CAPACITY, 0.5 * point.target_capacity);
     EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
@@ -426,6 +428,32 @@ static void turning_ends_when_it_is_good_enough(void)
         last = advice.turn;
     }
     EXPECT(counts[0] >= 7 && counts[1] >= 2 && counts[2] >= 5);
+}
+
+/* At most means at most: however much colder, on either branch; the ratio still says where the goal would be met exactly. */
+static void colder_than_wanted_is_no_reason_to_turn(void)
+{
+    static const double fractions[] = { 0.25, 0.35, 0.5, 0.65 };
+    const vtx_input_uncertainty u = ordinary();
+    for (int32_t model = VTX_AIR_IDEAL; model <= VTX_AIR_REAL; model++)
+        for (int i = 0; i < 4; i++)
+            for (double colder = 0.5; colder < 20; colder *= 2) {
+                const vtx_job described = described_job(model, 0);
+                vtx_job there = described;
+                vtx_operating_point point;
+                vtx_valve_advice advice;
+                there.setting.cold_fraction = fractions[i];
+                EXPECT_OK(vtx_job_evaluate(&there, &point, NULL));
+                const vtx_service_readings readings = readings_at(&there, sets[0]);
+                vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_TEMPERATURE, point.cold_temperature + colder);
+                for (goal.branch = VTX_BRANCH_LESS_COLD_AIR; goal.branch <= VTX_BRANCH_MORE_COLD_AIR; goal.branch++) {
+                    EXPECT_OK(vtx_advise_valve(&described, &u, &readings, &goal, &advice));
+                    EXPECT(advice.turn == VTX_TURN_REACHED);
+                    EXPECT_NEAR(advice.present_figure, point.cold_temperature, 1e-6);
+                    EXPECT((advice.opening_ratio < 1) == (goal.branch == VTX_BRANCH_MORE_COLD_AIR));
+                    EXPECT(advice.limit != VTX_LIMIT_WISH || fabs(advice.new_figure - goal.wanted) < 1e-6);
+                }
+            }
 }
 
 static void what_is_out_of_reach_is_named_with_the_best(void)
@@ -686,6 +714,7 @@ static const struct test_case tests[] = {
     { "advice is worth what it says", advice_is_worth_what_it_says },
     { "intervals of the ratio hold", intervals_of_the_ratio_hold },
     { "turning ends when it is good enough", turning_ends_when_it_is_good_enough },
+    { "colder than wanted is no reason to turn", colder_than_wanted_is_no_reason_to_turn },
     { "what is out of reach is named with the best", what_is_out_of_reach_is_named_with_the_best },
     { "the other branch is found when asked for", the_other_branch_is_found_when_asked_for },
     { "readings that do not see the valve are refused", readings_that_do_not_see_the_valve_are_refused },
