@@ -5,8 +5,7 @@
 #include <vtx/standard_flow.h>
 #include <vtx/touch.h>
 
-#include "../flow/isentropic_kernel.h"
-#include "../media/moist_kernel.h"
+#include "../flow/throat_kernel.h"
 #include "../tube/perfect_air.h"
 #include "../tube/separation_kernel.h"
 
@@ -122,7 +121,7 @@ static void fill_water(const struct operation *o, const struct network_flow *flo
 {
     const int32_t model = o->setting->model;
     const double fraction = moist_vapour_fraction(model, p->humidity_ratio);
-    const double throat_pressure = p->inlet_pressure * larger(flow->chamber_pressure / p->inlet_pressure, critical_pressure_ratio(dry_air_gamma));
+    const struct throat throat = throat_of(p->inlet_pressure, p->inlet_temperature, flow->chamber_pressure);
     double dew, frost;
     saturation_points(model, p->inlet_pressure, fraction, &p->feed_dew_point, &p->feed_frost_point);
     saturation_points(model, p->cold_pressure, fraction, &dew, &frost);
@@ -130,9 +129,8 @@ static void fill_water(const struct operation *o, const struct network_flow *flo
     p->condensed = s->condensed;
     p->condensed_phase = s->condensed_phase;
     p->ice_flow = p->cold_mass_flow / (1 + p->humidity_ratio) * s->condensed * s->frozen_share;
-    p->throat_temperature = isentropic_temperature(dry_air_gamma, p->inlet_pressure, p->inlet_temperature, throat_pressure);
-    if (fraction > 0 && p->throat_temperature < triple_temperature
-        && fraction > moist_saturation_fraction(model, throat_pressure, larger(p->throat_temperature, MOIST_TEMPERATURE_MIN), PHASE_ICE))
+    p->throat_temperature = throat.temperature;
+    if (throat_freezes(model, &throat, fraction))
         p->advisories |= VTX_ADVISORY_STATIC_FREEZING;
     if (!is_finite(p->feed_dew_point) || !is_finite(p->feed_frost_point) || !is_finite(p->cold_saturation_point))
         p->advisories |= VTX_ADVISORY_FIELD_UNAVAILABLE;

@@ -3,8 +3,7 @@
 #include <vtx/freezing.h>
 #include <vtx/purity.h>
 
-#include "../flow/isentropic_kernel.h"
-#include "../media/moist_kernel.h"
+#include "../flow/throat_kernel.h"
 
 #define COLD_MIN 120.0
 
@@ -47,15 +46,13 @@ static vtx_status check_feed(int32_t model, double supply_pressure, double suppl
 static void fill_throat(int32_t model, double supply_pressure, double supply_temperature, double cold_pressure, double vapour_fraction,
                         vtx_feed_water *w)
 {
-    vtx_gas air;
-    vtx_gas_init(&air);
-    const double gamma = air.heat_capacity_ratio;
-    w->throat_pressure = larger(critical_pressure_ratio(gamma) * supply_pressure, cold_pressure);
-    w->throat_temperature = isentropic_temperature(gamma, supply_pressure, supply_temperature, w->throat_pressure);
+    const struct throat throat = throat_of(supply_pressure, supply_temperature, cold_pressure);
+    w->throat_pressure = throat.pressure;
+    w->throat_temperature = throat.temperature;
     w->throat_margin = w->throat_temperature - point_of(model, w->throat_pressure, vapour_fraction);
     w->throat_required_point = required_point(model, supply_pressure, supply_temperature, w->throat_pressure, w->throat_temperature);
     w->throat_required_class = class_to_ask(w->throat_required_point);
-    if (is_finite(w->throat_margin) && w->throat_margin < 0 && w->throat_temperature < triple_temperature)
+    if (throat_freezes(model, &throat, vapour_fraction))
         w->advisories |= VTX_ADVISORY_STATIC_FREEZING;
 }
 

@@ -69,7 +69,7 @@ static vtx_status find_icing(const vtx_tube *tube, double inlet_pressure, double
     }
     icing->advisories = (tube->basis == VTX_TUBE_UNCALIBRATED ? VTX_ADVISORY_UNCALIBRATED : 0) |
                         (typical ? VTX_ADVISORY_FREEZING : 0) | (typical && widest ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE) |
-                        throat_advisory(inlet_pressure, inlet_temperature, moist_vapour_fraction(VTX_AIR_REAL, humidity_ratio), o.e.log_ratio);
+                        throat_advisory(inlet_pressure, inlet_temperature, moist_vapour_fraction(VTX_AIR_REAL, humidity_ratio), cold_pressure);
     icing->spare = 0;
     return status;
 }

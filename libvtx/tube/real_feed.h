@@ -6,6 +6,7 @@
 #ifndef VTX_TUBE_REAL_FEED_H
 #define VTX_TUBE_REAL_FEED_H
 
+#include "../flow/throat_kernel.h"
 #include "isobar.h"
 
 struct real_feed {
@@ -19,13 +20,13 @@ struct real_feed {
 /* J/kg, for starts of searches only. */
 static inline double latent_heat(int32_t phase) { return phase == PHASE_ICE ? 2.835e6 : 2.48e6; }
 
-/* Ice in a sonic throat, where static pressure and temperature are 0.528 and 0.833 of the stagnation values (gamma 1.4). */
-static inline int32_t throat_advisory(double inlet_pressure, double inlet_temperature, double vapour_fraction, double log_ratio)
+/* Ice in a sonic throat. The chamber's pressure is not known here: no throat is judged where even the cold outlet's leaves it below Mach 1. */
+static inline int32_t throat_advisory(double inlet_pressure, double inlet_temperature, double vapour_fraction, double cold_pressure)
 {
-    const double sonic_log_ratio = 0.6381254487788413, pressure = 0.528281787717174 * inlet_pressure, temperature = inlet_temperature / 1.2;
-    if (vapour_fraction == 0 || log_ratio < sonic_log_ratio || temperature >= triple_temperature)
+    if (vapour_fraction == 0 || !is_choked(dry_air_gamma, inlet_pressure, cold_pressure))
         return 0;
-    return vapour_fraction * pressure > ice_sublimation_pressure(temperature) ? VTX_ADVISORY_STATIC_FREEZING : 0;
+    const struct throat t = throat_of(inlet_pressure, inlet_temperature, cold_pressure);
+    return throat_freezes(VTX_AIR_REAL, &t, vapour_fraction) ? VTX_ADVISORY_STATIC_FREEZING : 0;
 }
 
 /* OK, OUT_OF_RANGE, NOT_CONVERGED */

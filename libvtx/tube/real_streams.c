@@ -257,7 +257,7 @@ vtx_status separate_real(const vtx_tube *tube, double inlet_pressure, double inl
         return status;
     out->isentropic_temperature = s.feed.isentropic_temperature;
     out->throttle_temperature = s.throttle.temperature;
-    out->advisories = curve_advisories(tube, log_ratio, cold_fraction) | throat_advisory(inlet_pressure, inlet_temperature, s.feed.inlet.vapour_fraction, log_ratio) |
+    out->advisories = curve_advisories(tube, log_ratio, cold_fraction) | throat_advisory(inlet_pressure, inlet_temperature, s.water_fraction, cold_pressure) |
                       (gain * tube->efficiency_high > 1 ? VTX_ADVISORY_SECOND_LAW_LIMITED : 0);
     report(&s, &typical, &weak, &strong, out);
     return VTX_OK;

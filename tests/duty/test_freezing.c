@@ -2,6 +2,7 @@
 #include <vtx/air_quality.h>
 #include <vtx/freezing.h>
 #include <vtx/process.h>
+#include <vtx/separation.h>
 
 #include "duty_tests.h"
 
@@ -109,6 +110,32 @@ static void classes_to_ask_for_get_stricter_with_cold(void)
     EXPECT(last == 0);
 }
 
+/* Every other feed lies within a few per cent of the edge, where the enhancement factor decides. */
+static void the_tube_judges_a_sonic_throat_alike(void)
+{
+    struct random_state r;
+    vtx_tube tube;
+    int freezing = 0;
+    random_seed(&r, 103);
+    EXPECT_OK(vtx_tube_init(&tube));
+    for (int i = 0; i < RANDOM_CASES; i++) {
+        const double p = random_uniform(&r, 3e5, 1.2e6), t = random_uniform(&r, 283, 318);
+        double ratio = exp(random_uniform(&r, log(1e-5), log(2e-3)));
+        vtx_feed_water w;
+        vtx_streams s;
+        EXPECT_OK(vtx_feed_freezing(VTX_AIR_REAL, p, t, VTX_HUMIDITY_RATIO, ratio, 101325, 250, 0.02, 3, &w));
+        if (i % 2) {
+            EXPECT_OK(vtx_saturation_humidity_ratio(VTX_AIR_REAL, w.throat_pressure, w.throat_temperature, &ratio));
+            ratio *= random_uniform(&r, 0.95, 1.05);
+            EXPECT_OK(vtx_feed_freezing(VTX_AIR_REAL, p, t, VTX_HUMIDITY_RATIO, ratio, 101325, 250, 0.02, 3, &w));
+        }
+        EXPECT_OK(vtx_tube_separate(&tube, VTX_AIR_REAL, p, t, ratio, 101325, 101325, 0.6, &s));
+        EXPECT(((s.advisories ^ w.advisories) & VTX_ADVISORY_STATIC_FREEZING) == 0);
+        freezing += (s.advisories & VTX_ADVISORY_STATIC_FREEZING) != 0;
+    }
+    EXPECT(freezing > RANDOM_CASES / 4 && freezing < RANDOM_CASES * 3 / 4);
+}
+
 static void the_throat_can_freeze_before_the_outlet(void)
 {
     vtx_feed_water w;
@@ -166,6 +193,7 @@ static const struct test_case tests[] = {
     { "ice falls where the margin is negative", ice_falls_where_the_margin_is_negative },
     { "ice per hour is the water that no longer fits", ice_per_hour_is_the_water_that_no_longer_fits },
     { "classes to ask for get stricter with cold", classes_to_ask_for_get_stricter_with_cold },
+    { "the tube judges a sonic throat alike", the_tube_judges_a_sonic_throat_alike },
     { "the throat can freeze before the outlet", the_throat_can_freeze_before_the_outlet },
     { "the throat temperature is as good as stated", the_throat_temperature_is_as_good_as_stated },
     { "a wet feed is counted whole", a_wet_feed_is_counted_whole },
