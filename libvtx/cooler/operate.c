@@ -130,6 +130,8 @@ static void fill_water(const struct operation *o, const struct network_flow *flo
     p->condensed_phase = s->condensed_phase;
     p->ice_flow = p->cold_mass_flow / (1 + p->humidity_ratio) * s->condensed * s->frozen_share;
     p->throat_temperature = throat.temperature;
+    /* The tube took the throat for sonic; here the chamber's pressure is known. */
+    p->advisories &= ~VTX_ADVISORY_STATIC_FREEZING;
     if (throat_freezes(model, &throat, fraction))
         p->advisories |= VTX_ADVISORY_STATIC_FREEZING;
     if (!is_finite(p->feed_dew_point) || !is_finite(p->feed_frost_point) || !is_finite(p->cold_saturation_point))

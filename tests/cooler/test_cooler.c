@@ -198,6 +198,29 @@ static void a_wet_feed_freezes_and_a_dry_one_does_not(void)
     EXPECT(wet.advisories & VTX_ADVISORY_FREEZING);
 }
 
+/* The chamber's pressure decides, not the cold outlet's: nozzles that stay below Mach 1 are warmer in the throat. */
+static void the_verdict_on_the_throat_is_that_of_its_temperature(void)
+{
+    struct random_state r;
+    int slow = 0;
+    random_seed(&r, 34);
+    for (int i = 0; i < soak_count(500); i++) {
+        struct bench b = random_bench(&r, VTX_AIR_REAL);
+        vtx_operating_point p;
+        double held;
+        b.cooler.chamber_pressure_ratio = random_uniform(&r, 0.55, 0.7);
+        EXPECT_OK(operate(&b, &p));
+        const double throat_pressure = fmax(p.chamber_pressure, p.inlet_pressure * 0.528281787717174);
+        EXPECT_OK(vtx_saturation_humidity_ratio(VTX_AIR_REAL, throat_pressure, p.throat_temperature, &held));
+        b.supply.humidity_kind = VTX_SUPPLY_HUMIDITY_RATIO;
+        b.supply.humidity = held * random_uniform(&r, 0.7, 1.3);
+        EXPECT_OK(operate(&b, &p));
+        EXPECT(((p.advisories & VTX_ADVISORY_STATIC_FREEZING) != 0) == (b.supply.humidity > held && p.throat_temperature < 273.16));
+        slow += p.chamber_pressure > 0.55 * p.inlet_pressure;
+    }
+    EXPECT(slow > 200);
+}
+
 static void an_outlet_below_freezing_is_ordinary(void)
 {
     /* Common practice, no source: below 0 degC at shop pressure, coldest below cold fraction 0.4, most cooling at 0.6 to 0.7. */
@@ -255,6 +278,7 @@ static const struct test_case tests[] = {
     { "a muffler costs cold, and with the opening held also cold fraction", a_muffler_costs_cold_and_with_the_opening_held_also_cold_fraction },
     { "an exchanged inlet nozzle changes the flow and says what it assumes", an_exchanged_inlet_nozzle_changes_the_flow_and_says_what_it_assumes },
     { "a wet feed freezes and a dry one does not", a_wet_feed_freezes_and_a_dry_one_does_not },
+    { "the verdict on the throat is that of its temperature", the_verdict_on_the_throat_is_that_of_its_temperature },
     { "an outlet below freezing is ordinary", an_outlet_below_freezing_is_ordinary },
     { "what cannot be is refused", what_cannot_be_is_refused },
 };
