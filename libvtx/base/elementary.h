@@ -74,13 +74,33 @@ static ALWAYS_INLINE void two_exponentials(double x, double y, double *of_x, dou
     *of_x = e[0];
     *of_y = e[1];
 }
+
+/* The same within half of ln 2 of 0, where there is nothing to take out first. */
+static ALWAYS_INLINE void two_small_exponentials(double x, double y, double *of_x, double *of_y)
+{
+    const double_pair v = { x, y }, e = 1 + (v + v * v * polynomial_of_pair(exponential_tail_coefficients, 10, v));
+    *of_x = e[0];
+    *of_y = e[1];
+}
 #else
 static inline void two_exponentials(double x, double y, double *of_x, double *of_y)
 {
     *of_x = exp(x);
     *of_y = exp(y);
 }
+
+static inline void two_small_exponentials(double x, double y, double *of_x, double *of_y) { two_exponentials(x, y, of_x, of_y); }
 #endif
+
+/* e^x for -700..700. */
+static inline double exponential(double x)
+{
+    const double big = 6755399441055744.0; /* 1.5 2^52: adding it rounds to an integer, which the lowest bits then hold */
+    const double shifted = x * 1.4426950408889634 + big, k = shifted - big;
+    const double r = x - k * log_2_high - k * log_2_low;
+    const double power = of_bits((bits_of(shifted) << 52) + (UINT64_C(1023) << 52));
+    return power + power * (r + r * r * exponential_tail(r));
+}
 
 /* 1 - e^-x for x within 0..700: e^-x = 2^-k e^-r with r within half of ln 2. */
 static inline double decay(double x)

@@ -42,7 +42,8 @@ static inline double air_conductivity(double temperature, double density)
 static inline double dry_air_density(double pressure, double temperature)
 {
     struct virials v;
-    dry_air_virials(temperature, log(temperature), &v);
+    const struct broken_powers p = broken_powers(log(temperature));
+    dry_air_virials(temperature, &p, &v);
     return virial_density(pressure / (gas_constant * temperature), v.aa.value, v.aaa.value);
 }
 

@@ -12,7 +12,7 @@
  * vapour content at 2 MPa. */
 
 /* Fit by build-aux/fit_media to the volume of ice of IAPWS R10-06 at 1 MPa, 100 to 273.16 K: 1.4e-5 of it. */
-static inline struct virial ice_molar_volume(double temperature)
+static ALWAYS_INLINE struct virial ice_molar_volume(double temperature)
 {
     const double x = 0.01 * temperature;
     struct virial v = { 19.36572474e-6, 0, 0 };
@@ -24,7 +24,7 @@ static inline struct virial ice_molar_volume(double temperature)
 
 /* Fit by build-aux/fit_media, 253 to 473 K, to the volume of IAPWS SR1-86 less RT / Henry's constant of air (IAPWS G7-04), which is what the dissolved
  * air of air-saturated water takes off: 3.5e-4 of it. Held below 233.15 K, where only metastable vapour refers to it. */
-static inline struct virial aerated_water_molar_volume(double temperature)
+static ALWAYS_INLINE struct virial aerated_water_molar_volume(double temperature)
 {
     static const double c[6] = { -50.66788702e-6, 90.7330118e-6, -48.33915281e-6, 12.8038663e-6, -1.673940695e-6, 0.08701549607e-6 };
     const double x = 0.01 * larger(temperature, SUPERCOOLED_TEMPERATURE_MIN);
@@ -43,27 +43,25 @@ static inline struct virial aerated_water_molar_volume(double temperature)
  * point by 0.01 K per atmosphere. The liquid's volume is therefore drawn to that of ice there, fading out within 12 K: the
  * saturated vapour content then differs from the undisturbed one by 7.5e-4 at 0.8 MPa and 0 degC, 1.5e-4 at 5 degC. Without it
  * mixing streams at 273.16 K could destroy entropy. */
-static inline struct virial liquid_molar_volume(double temperature)
+static ALWAYS_INLINE struct virial liquid_molar_volume(double temperature)
 {
     const double reach = 12;
     struct virial v = aerated_water_molar_volume(temperature);
     const double away = (temperature - triple_temperature) / reach;
-    const double left = 1 - fabs(away);
-    if (left > 0) {
-        const double draw = ice_molar_volume(triple_temperature).value - aerated_water_molar_volume(triple_temperature).value;
-        const double ratio = temperature / reach;
-        v.value += draw * left * left * left;
-        v.first += draw * (away < 0 ? 3 : -3) * square(left) * ratio;
-        v.second += draw * 6 * left * square(ratio);
-    }
+    const double left = larger(1 - fabs(away), 0);
+    const double draw = ice_molar_volume(triple_temperature).value - aerated_water_molar_volume(triple_temperature).value;
+    const double ratio = temperature / reach;
+    v.value += draw * left * left * left;
+    v.first += draw * (away < 0 ? 3 : -3) * square(left) * ratio;
+    v.second += draw * 6 * left * square(ratio);
     return v;
 }
 
 /* ln of the fugacity of the condensate, over that of ideal vapour of the density at saturation, mol/m3. */
-static inline double condensate_log_fugacity(double saturation_pressure, double density, double pressure, double rt, double volume,
+static inline double condensate_log_fugacity(double saturation_pressure, double density, double pressure, double per_rt, double volume,
                                              const struct virials *v)
 {
-    return density * (2 * v->ww.value + 1.5 * density * v->www.value) + volume * (pressure - saturation_pressure) / rt;
+    return density * (2 * v->ww.value + 1.5 * density * v->www.value) + volume * (pressure - saturation_pressure) * per_rt;
 }
 
 /* J/mol, J/(mol K), m3/mol, J/(mol K). */

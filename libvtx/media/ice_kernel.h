@@ -52,6 +52,14 @@ _Alignas(16) static const double ice_root_coefficients[20] = {
     1.6370241837648793e-08, -1.1529700714163483e-08, 5.2426412366912703e-09, -1.2821328709833324e-09, 0, 0, 0
 };
 
+/* By x. */
+_Alignas(16) static const double ice_root_slope_coefficients[16] = {
+    1.0387996590342643, 0.49748313646828446, -0.11453448172565373, -0.019475993234792547, 0.014604009943580909,
+    -0.0035964092864051453, 0.00025689582176273266, 0.00017720254508958534, -9.8353006831928278e-05,
+    3.0579874348291007e-05, -6.3708682858987235e-06, 5.7928986279875987e-07, 2.1281314388943431e-07,
+    -1.6141580999828875e-07, 7.8639618550369053e-08, -2.0514125935733319e-08
+};
+
 /* Reciprocal temperature as a polynomial in ln p, and its slope: within 2.2e-7 K, the start of one Newton step. */
 _Alignas(16) static const double ice_reciprocal_coefficients[12] = {
     0.0051596061812608359, -0.0015016678329324302, 4.8292271292124146e-06, -9.88742423338601e-07,
@@ -98,6 +106,17 @@ static inline struct saturation ice_saturation(double temperature)
     s.slope = 8 * sixth * root * first * x_t;
     s.curvature = 8 * sixth * (7 * square(first) + 2 * root * second) * square(x_t);
     return s;
+}
+
+/* T d ln p/dT. */
+static inline double ice_steepness(double temperature)
+{
+    if (temperature >= ICE_POLYNOMIAL_TEMPERATURE_MIN) {
+        const double slope = polynomial(ice_root_slope_coefficients, ICE_ROOT_TERMS - 1, ice_variable(temperature));
+        return temperature * (8 / 61.58) * slope / ice_root(temperature);
+    }
+    const struct saturation s = published_sublimation(temperature);
+    return temperature * s.slope / s.pressure;
 }
 
 /* Newton on ln p, which is nearly straight in 1/T. The start is the WMO No. 8 form of Magnus for ice, closed both ways and

@@ -13,7 +13,7 @@ struct real_temperature {
     struct virials virials;
 };
 
-static inline struct real_temperature real_temperature(double temperature)
+static ALWAYS_INLINE struct real_temperature real_temperature(double temperature)
 {
     const double logarithm = log(temperature);
     const struct real_temperature t = { temperature, logarithm, gas_constant * temperature, virials_at(temperature, logarithm) };
@@ -24,7 +24,8 @@ static inline struct real_temperature real_temperature(double temperature)
 static inline struct real_temperature dry_temperature(double temperature)
 {
     struct real_temperature t = { temperature, log(temperature), gas_constant * temperature, { .aa = { 0, 0, 0 } } };
-    dry_air_virials(temperature, t.logarithm, &t.virials);
+    const struct broken_powers p = broken_powers(t.logarithm);
+    dry_air_virials(temperature, &p, &t.virials);
     return t;
 }
 
@@ -39,6 +40,11 @@ struct real_gas {
     double compressibility;
     double joule_thomson; /* K/Pa */
 };
+
+static ALWAYS_INLINE struct virial condensed_volume(double temperature, int32_t phase)
+{
+    return phase == PHASE_ICE ? ice_molar_volume(temperature) : liquid_molar_volume(temperature);
+}
 
 /* mol/m3. */
 double real_density(const struct real_temperature *t, double pressure, double x);

@@ -19,33 +19,48 @@ struct virials {
 };
 
 /* Adds n x^k, x = reference temperature / T, given as its value. */
-static inline void add_power(struct virial *sum, double term, double exponent)
+static ALWAYS_INLINE void add_power(struct virial *sum, double term, double exponent)
 {
     sum->value += term;
     sum->first -= exponent * term;
     sum->second += exponent * (exponent + 1) * term;
 }
 
-static inline struct virial scaled(struct virial v, double factor)
+static ALWAYS_INLINE struct virial scaled(struct virial v, double factor)
 {
     const struct virial product = { v.value * factor, v.first * factor, v.second * factor };
     return product;
 }
 
-/* Lemmon, Jacobsen, Penoncello, Friend 2000: the terms of the residual Helmholtz energy that are left at low density. */
-static inline void dry_air_virials(double temperature, double log_temperature, struct virials *v)
+/* Broken powers of 217.5 K / temperature, in the middle of the range: exponentials that are small from 92 to 515 K. */
+struct broken_powers {
+    double by_0_01, by_0_048, by_0_183, by_0_237, by_0_33, by_minus_0_4;
+};
+
+static ALWAYS_INLINE struct broken_powers broken_powers(double log_temperature)
+{
+    const double logarithm = 5.382198850528739 - log_temperature; /* ln 217.5 */
+    struct broken_powers p;
+    two_small_exponentials(0.33 * logarithm, -0.4 * logarithm, &p.by_0_33, &p.by_minus_0_4);
+    two_small_exponentials(0.01 * logarithm, 0.048 * logarithm, &p.by_0_01, &p.by_0_048);
+    two_small_exponentials(0.183 * logarithm, 0.237 * logarithm, &p.by_0_183, &p.by_0_237);
+    return p;
+}
+
+/* Lemmon, Jacobsen, Penoncello, Friend 2000: the terms of the residual Helmholtz energy that are left at low density. What stands
+ * before the powers makes them powers of tau: (132.6312/217.5)^0.33 and so on. */
+static ALWAYS_INLINE void dry_air_virials(double temperature, const struct broken_powers *p, struct virials *v)
 {
     const double density = 10447.7;
-    const double tau = 132.6312 / temperature;
-    const double log_tau = 4.8875723441920895 - log_temperature; /* ln 132.6312 */
-    const double tau_1_6 = tau * exp(0.6 * log_tau);
+    const double tau = 132.6312 / temperature, tau2 = square(tau);
+    const double tau_1_6 = 1.2187802975323613 * tau2 * p->by_minus_0_4;
     struct virial b = { 0.118160747229, 0, 0 };
     struct virial c = { 0.0714140178971, 0, 0 };
-    add_power(&b, 0.713116392079 * exp(0.33 * log_tau), 0.33);
-    add_power(&b, -1.61824192067 * tau * exp(0.01 * log_tau), 1.01);
+    add_power(&b, 0.713116392079 * 0.8493985679228914 * p->by_0_33, 0.33);
+    add_power(&b, -1.61824192067 * 0.9950659475617481 * tau * p->by_0_01, 1.01);
     add_power(&b, -0.101365037912 * tau_1_6, 1.6);
-    add_power(&b, -0.146629609713 * square(tau) * tau_1_6, 3.6);
-    add_power(&b, 0.0148287891978 * square(tau) * tau * sqrt(tau), 3.5);
+    add_power(&b, -0.146629609713 * tau2 * tau_1_6, 3.6);
+    add_power(&b, 0.0148287891978 * tau2 * tau * sqrt(tau), 3.5);
     add_power(&c, 0.101365037912 * tau_1_6, 1.6);
     v->aa = scaled(b, 1 / density);
     v->aaa = scaled(c, 2 / square(density));
@@ -53,7 +68,7 @@ static inline void dry_air_virials(double temperature, double log_temperature, s
 
 /* IAPWS R6-95(2018), table 2: what is left of the residual Helmholtz energy at low density. The terms 55 and 56 carry exp(-28)
  * and exp(-32) there and are left out. */
-static inline void water_virials(double temperature, struct virials *v)
+static ALWAYS_INLINE void water_virials(double temperature, struct virials *v)
 {
     const double density = 322 / water_molar_mass;
     const double t = 647.096 / temperature;
@@ -82,21 +97,17 @@ static inline void water_virials(double temperature, struct virials *v)
     v->www = scaled(c, 2 / square(density));
 }
 
-/* Second cross virial: Harvey and Huang 2007. Third ones: Hyland and Wexler 1983. */
-static inline void cross_virials(double temperature, double log_temperature, struct virials *v)
+/* Second cross virial: Harvey and Huang 2007, with (100/217.5)^0.237 and so on before the powers. Third ones: Hyland and Wexler 1983. */
+static ALWAYS_INLINE void cross_virials(double temperature, const struct broken_powers *p, struct virials *v)
 {
     const double u = 100 / temperature;
-    const double log_u = 4.605170185988092 - log_temperature; /* ln 100 */
     const double u2 = square(u), u3 = u2 * u;
     const double exponent = -10.728876 + 34.7802 * u - 38.3383 * u2 + 33.406 * u3;
     struct virial b = { 0, 0, 0 };
     struct virial c = { 0.482737e-9, 0, 0 };
-    double u_0_237, u_0_048, u_0_183, exponential;
-    two_exponentials(0.237 * log_u, 0.048 * log_u, &u_0_237, &u_0_048);
-    two_exponentials(0.183 * log_u, exponent, &u_0_183, &exponential);
-    add_power(&b, 66.5687e-6 * u_0_237, 0.237);
-    add_power(&b, -238.834e-6 * u * u_0_048, 1.048);
-    add_power(&b, -176.755e-6 * u3 * u_0_183, 3.183);
+    add_power(&b, 66.5687e-6 * 0.8318062037349228 * p->by_0_237, 0.237);
+    add_power(&b, -238.834e-6 * 0.9633896038988552 * u * p->by_0_048, 1.048);
+    add_power(&b, -176.755e-6 * 0.8674510063282413 * u3 * p->by_0_183, 3.183);
     add_power(&c, 0.105678e-8 * u, 1);
     add_power(&c, -0.656394e-8 * u2, 2);
     add_power(&c, 0.294442e-7 * u3, 3);
@@ -105,17 +116,18 @@ static inline void cross_virials(double temperature, double log_temperature, str
     v->aaw = c;
     const double slope = -34.7802 * u + 2 * 38.3383 * u2 - 3 * 33.406 * u3;
     const double bend = 2 * 34.7802 * u - 6 * 38.3383 * u2 + 12 * 33.406 * u3;
-    v->aww.value = -1e-6 * exponential;
+    v->aww.value = -1e-6 * exponential(exponent);
     v->aww.first = v->aww.value * slope;
     v->aww.second = v->aww.value * (square(slope) + bend);
 }
 
-static inline struct virials virials_at(double temperature, double log_temperature)
+static ALWAYS_INLINE struct virials virials_at(double temperature, double log_temperature)
 {
     struct virials v;
-    dry_air_virials(temperature, log_temperature, &v);
+    const struct broken_powers p = broken_powers(log_temperature);
+    dry_air_virials(temperature, &p, &v);
     water_virials(temperature, &v);
-    cross_virials(temperature, log_temperature, &v);
+    cross_virials(temperature, &p, &v);
     return v;
 }
 
@@ -152,8 +164,8 @@ static inline struct mixture_virials mixture_virials(const struct virials *v, do
  * Within the ranges that the public functions accept, the cubic rises all the way from 0 to the root. */
 static inline double virial_density(double q, double b, double c)
 {
-    const double bq = b * q;
-    double density = bq > -0.2 ? q * (1 - bq * (1 - 2 * bq) - c * q * q) : q / (1 + bq);
+    const double u = b * q, w = c * q * q, uu = u * u;
+    double density = u > -0.2 ? q * (1 - u + (2 * uu - w) + u * (5 * w - 5 * uu) + (uu * (14 * uu - 21 * w) + 3 * w * w)) : q / (1 + u);
     for (int i = 0; i < 12; i++) {
         const double excess = ((c * density + b) * density + 1) * density - q;
         const double slope = (3 * c * density + 2 * b) * density + 1;

@@ -47,6 +47,15 @@ _Alignas(16) static const double liquid_root_coefficients[20] = {
     -1.3922399375587702e-08, 4.0599843487143517e-09, 0
 };
 
+/* By x. */
+_Alignas(16) static const double liquid_root_slope_coefficients[20] = {
+    8.1092503684539512, 3.8900288059624746, -0.75557598319412533, -0.20486260392696495, 0.11871925588704284,
+    -0.0042176409989605184, -0.012365527739231654, 0.0034167319119433161, 0.00065674368285272065,
+    -0.00057134644123379996, 5.8202892664667163e-05, 5.6592519867990632e-05, -2.1059651953692085e-05,
+    -2.0083918934687974e-06, 3.0779352528043092e-06, -4.3208012357354164e-07, -2.3668078938499093e-07,
+    7.307971827685833e-08, 0, 0
+};
+
 static inline double liquid_root(double temperature)
 {
     return polynomial(liquid_root_coefficients, LIQUID_ROOT_TERMS, (temperature - 303.15) * (1 / 70.0));
@@ -106,6 +115,17 @@ static inline struct saturation liquid_saturation(double temperature)
     s.slope = 4e6 * beta * square(beta) * beta_t;
     s.curvature = 4e6 * square(beta) * (3 * square(beta_t) + beta * beta_tt);
     return s;
+}
+
+/* T d ln p/dT. */
+static inline double liquid_steepness(double temperature)
+{
+    if (temperature >= SUPERCOOLED_TEMPERATURE_MIN && temperature <= LIQUID_POLYNOMIAL_TEMPERATURE_MAX) {
+        const double slope = polynomial(liquid_root_slope_coefficients, LIQUID_ROOT_TERMS - 1, (temperature - 303.15) * (1 / 70.0));
+        return temperature * (4 / 70.0) * slope / liquid_root(temperature);
+    }
+    const struct saturation s = liquid_saturation(temperature);
+    return temperature * s.slope / s.pressure;
 }
 
 /* Murphy and Koop 2005, equation 10, 123 to 332 K: ln of the pressure in Pa. */

@@ -461,7 +461,7 @@ static void real_points_return_to_their_temperature(void)
         const double low = phase == PHASE_ICE ? moist_temperature_min(VTX_AIR_REAL, p) : i % 3 ? 233.15 : 273.13;
         const double t = random_uniform(&r, low, phase == PHASE_ICE ? 273.16 : i % 3 ? 473.15 : 273.19);
         const double x = moist_saturation_fraction(VTX_AIR_REAL, p, t, phase);
-        const double allowed = phase == PHASE_ICE ? (p > 1e6 ? 2e-10 : 2e-11) : p > 1e6 ? 4e-10 : 3e-11;
+        const double allowed = phase == PHASE_ICE ? (p > 1e6 ? 1e-11 : 1e-12) : p > 1e6 ? 3e-11 : 1e-11;
         if (x < 1)
             EXPECT_WITHIN(moist_saturation_temperature(VTX_AIR_REAL, p, x, phase), t, allowed);
     }

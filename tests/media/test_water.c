@@ -91,6 +91,18 @@ static void sublimation_polynomial_is_the_published_formula(void)
                   ice_sublimation_temperature(ICE_POLYNOMIAL_PRESSURE_MIN), 1e-12);
 }
 
+static void steepness_is_the_slope_of_the_pressure(void)
+{
+    for (double t = 50; t <= 273.16; t += 0.1) {
+        const struct saturation s = ice_saturation(t);
+        EXPECT_NEAR(ice_steepness(t), t * s.slope / s.pressure, 1e-12);
+    }
+    for (double t = 233.15; t < 647; t += 0.1) {
+        const struct saturation s = liquid_saturation(t);
+        EXPECT_NEAR(liquid_steepness(t), t * s.slope / s.pressure, 2e-10);
+    }
+}
+
 /* The same over liquid, where the release's closed form stands above 373.15 K, and its inverse beside both. */
 static void liquid_polynomial_is_the_published_formula(void)
 {
@@ -166,6 +178,7 @@ static const struct test_case tests[] = {
     { "the inverse survives its 0/0 at 221.4536 Pa", the_inverse_survives_its_zero_over_zero },
     { "liquid and ice meet at the triple point", liquid_and_ice_meet_at_the_triple_point },
     { "sublimation polynomial is the published formula", sublimation_polynomial_is_the_published_formula },
+    { "steepness is the slope of the pressure", steepness_is_the_slope_of_the_pressure },
     { "liquid polynomial is the published formula", liquid_polynomial_is_the_published_formula },
     { "saturation obeys the implicit equation", saturation_obeys_the_implicit_equation },
     { "latent heats add up at the triple point", latent_heats_add_up_at_the_triple_point },
