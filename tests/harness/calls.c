@@ -376,6 +376,7 @@ void check_calls(const struct call_description *calls, size_t count, const char 
                 continue;
             }
             must(call(&s, 0, 0) == 0, "sample does not answer OK", 0, 0);
+            must(found > 1 || timed_items_that_fail(current, &s.values) == 0, "sample fails when varied by parts in ten thousand for timing", 0, 0);
             doing = "misuse";
             misuse_numbers(&s);
             misuse_ranges(&s);

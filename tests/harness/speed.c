@@ -26,10 +26,9 @@ static void batch_loop(size_t n)
 }
 
 /* Records are shared by the items; numbers vary by a few parts in ten thousand, so that nothing can be computed once for all. */
-static void lay_out(const struct call_values *sample, void *batch_out)
+static void lay_out(const struct call_values *sample)
 {
     int in = 0, n = 0, r = 0, o = 0;
-    size_t at = 0;
     for (int k = 0; k < ITEMS; k++)
         items[k] = *sample;
     memset(&columns, 0, sizeof columns);
@@ -48,10 +47,21 @@ static void lay_out(const struct call_values *sample, void *batch_out)
         } else if (x->kind == CALL_OUT) {
             for (int k = 0; k < ITEMS; k++)
                 items[k].out[o] = outs[o];
-            columns.out[o] = (unsigned char *)batch_out + at;
-            columns.out_stride[o++] = (ptrdiff_t)x->size;
-            at += (x->size * BATCH_ITEMS + 63) / 64 * 64;
+            o++;
         }
+    }
+}
+
+static void lay_out_batch(unsigned char *batch_out)
+{
+    int o = 0;
+    for (int a = 0; a < current->arguments; a++) {
+        const struct call_argument *x = &current->argument[a];
+        if (x->kind != CALL_OUT)
+            continue;
+        columns.out[o] = batch_out;
+        columns.out_stride[o++] = (ptrdiff_t)x->size;
+        batch_out += (x->size * BATCH_ITEMS + 63) / 64 * 64;
     }
 }
 
@@ -78,6 +88,15 @@ static void print_counts(const struct call_description *call)
     count_loop(name, batch_loop, ITEMS);
 }
 
+size_t timed_items_that_fail(const struct call_description *call, const struct call_values *sample)
+{
+    current = call;
+    bad = 0;
+    lay_out(sample);
+    scalar_loop(ITEMS);
+    return bad;
+}
+
 void print_speed_unit(void)
 {
     printf("%-56s  %s\n", "", "scalar: ns median, E, minimum, p90, calls/s; batch of 256: the same");
@@ -90,10 +109,11 @@ void print_speed(const struct call_description *call, const struct call_values *
     for (int a = 0; a < call->arguments; a++)
         if (call->argument[a].kind == CALL_OUT)
             size += call->argument[a].size * BATCH_ITEMS + 64;
-    void *batch_out = malloc(size);
+    unsigned char *batch_out = malloc(size);
     if (!batch_out)
         return;
-    lay_out(sample, batch_out);
+    lay_out(sample);
+    lay_out_batch(batch_out);
     bad = 0;
     if (counting())
         print_counts(call);
