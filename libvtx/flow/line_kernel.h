@@ -139,7 +139,7 @@ static inline double pipe_choked_flow(const struct pipe *p, double pressure, dou
 /* The most that passes: OK, NOT_CONVERGED. */
 vtx_status pipe_capacity(const struct pipe *p, double pressure, double temperature, double *mass_flow);
 
-/* Mass flow between two pressures, and the most that passes: OK, NOT_CONVERGED. */
+/* Mass flow between two pressures, and the most that passes, below zero when it was not needed: OK, NOT_CONVERGED. */
 vtx_status pipe_mass_flow(const struct pipe *p, double pressure, double temperature, double outlet_pressure, double *capacity,
                           double *mass_flow);
 
