@@ -1,6 +1,7 @@
 /* Filters in service. */
 #include <vtx/filter.h>
 
+#include "../flow/filter_kernel.h"
 #include "../flow/isentropic_kernel.h"
 
 #define MASS_FLOW_MIN 1e-9
@@ -27,22 +28,25 @@ static vtx_status check_filter(const vtx_filter *filter)
     return status == VTX_OK ? require(filter->change_drop > filter->clean_drop) : status;
 }
 
-/* Volume flow over the rated one. */
-static inline double relative_flow(const vtx_filter *f, double density, double mass_flow)
+/* Loading 1 is the clean element. */
+static inline struct filter_law law_of(const vtx_filter *f, double loading)
 {
-    return (mass_flow / density) / (f->rated_flow / f->rated_density);
+    struct filter_law law = filter_law_of(f->clean_drop * f->rated_density, f->rated_flow, f->medium_share);
+    law.laminar *= loading;
+    return law;
 }
 
 /* Pa in the clean medium, and in the housing. */
 static inline double medium_drop(const vtx_filter *f, double density, double mass_flow)
 {
-    return f->medium_share * f->clean_drop * relative_flow(f, density, mass_flow);
+    const struct filter_law medium = { law_of(f, 1).laminar, 0 };
+    return filter_drop(&medium, 1 / density, mass_flow);
 }
 
 static inline double housing_drop(const vtx_filter *f, double density, double mass_flow)
 {
-    const double flow = relative_flow(f, density, mass_flow);
-    return (1 - f->medium_share) * f->clean_drop * square(flow) * (density / f->rated_density);
+    const struct filter_law housing = { 0, law_of(f, 1).turbulent };
+    return filter_drop(&housing, 1 / density, mass_flow);
 }
 
 vtx_status vtx_filter_init(vtx_filter *filter)
@@ -59,7 +63,8 @@ vtx_status vtx_filter_drop(const vtx_filter *filter, double density, double mass
     status = worse(status, worse(check_amount(mass_flow, FILTER_FLOW_MAX), check_loading(loading)));
     if (status != VTX_OK)
         return poison(drop, status);
-    const double found = loading * medium_drop(filter, density, mass_flow) + housing_drop(filter, density, mass_flow);
+    const struct filter_law law = law_of(filter, loading);
+    const double found = filter_drop(&law, 1 / density, mass_flow);
     if (found > DROP_MAX)
         return poison(drop, VTX_OUT_OF_RANGE);
     *drop = found;

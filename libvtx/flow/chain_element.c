@@ -2,6 +2,7 @@
 #include <vtx/line.h>
 
 #include "chain_kernel.h"
+#include "filter_kernel.h"
 #include "valve_kernel.h"
 
 #define LENGTH_MAX 1e5
@@ -166,8 +167,9 @@ vtx_status vtx_chain_filter(double pressure_loss, double mass_flow, double inlet
     vtx_gas air;
     vtx_gas_init(&air);
     const double density_loss = pressure_loss * inlet_pressure / (specific_gas_constant(&air) * temperature);
-    e.laminar_loss = laminar_share * density_loss / mass_flow;
-    e.turbulent_loss = (1 - laminar_share) * density_loss / square(mass_flow);
+    const struct filter_law law = filter_law_of(density_loss, mass_flow, laminar_share);
+    e.laminar_loss = law.laminar;
+    e.turbulent_loss = law.turbulent;
     return give(&e, status, element);
 }
 

@@ -2,6 +2,7 @@
 #include "../media/air_kernel.h"
 #include "chain_kernel.h"
 #include "conductance_kernel.h"
+#include "filter_kernel.h"
 #include "valve_kernel.h"
 
 /* Square laws start in proportion to the pressure difference below this share of the pressure: 0.7 Pa at 7 bar. */
@@ -106,16 +107,14 @@ static struct passage pass_valve(const struct chain *c, const vtx_chain_element 
     return simple_passage(s, capacity, loss, 1 - most);
 }
 
-/* Pressure loss = (a flow + b flow^2)/density ahead. */
 static struct passage pass_filter(const struct chain *c, const vtx_chain_element *e, const struct stream *s)
 {
-    const double a = e->laminar_loss, b = e->turbulent_loss, p = s->pressure;
-    const double volume = specific_gas_constant(&c->gas) * s->temperature / p; /* m3/kg */
-    const double most = FILTER_SHARE_MAX * p / volume, regular = REGULAR_SHARE * p / volume;
-    const double capacity = 2 * most / (a + sqrt(square(a) + 4 * b * most));
-    double loss = s->mass_flow < capacity ? (a + b * s->mass_flow) * s->mass_flow * volume : p * FILTER_SHARE_MAX;
-    if (loss < REGULAR_SHARE * p && !(a > 0))
-        loss = regular_loss(p, s->mass_flow / sqrt(regular / b), 0.5);
+    const struct filter_law law = { e->laminar_loss, e->turbulent_loss };
+    const double p = s->pressure, volume = specific_gas_constant(&c->gas) * s->temperature / p; /* m3/kg */
+    const double capacity = filter_flow(&law, FILTER_SHARE_MAX * p / volume);
+    double loss = s->mass_flow < capacity ? filter_drop(&law, volume, s->mass_flow) : p * FILTER_SHARE_MAX;
+    if (loss < REGULAR_SHARE * p && !(law.laminar > 0))
+        loss = regular_loss(p, s->mass_flow / filter_flow(&law, REGULAR_SHARE * p / volume), 0.5);
     return simple_passage(s, capacity, loss, 1 - FILTER_SHARE_MAX);
 }
 
