@@ -446,6 +446,17 @@ vtx_status fit_least_squares(struct least_squares *fit)
     return VTX_OK;
 }
 
+vtx_status fit_least_squares_to_corner(struct least_squares *fit, double slope)
+{
+    const double parameters = (double)fit->parameters;
+    const double freedom = fit->rows > fit->parameters ? (double)(fit->rows - fit->parameters) / parameters : 1;
+    const vtx_status status = fit_least_squares(fit);
+    if (status != VTX_NOT_CONVERGED || fit->stopped_by != STOPPED_BY_FAILURE || !(fit->offset * sqrt(fit->sum_of_squares / freedom) < slope))
+        return status;
+    fit->tolerance = 2 * fit->offset;
+    return fit_least_squares(fit);
+}
+
 double hat_element(const struct least_squares *fit, size_t i, size_t j)
 {
     double sum = 0;

@@ -62,13 +62,9 @@ static inline size_t least_squares_workspace(size_t rows, size_t parameters) { r
  */
 vtx_status fit_least_squares(struct least_squares *fit);
 
-/* How far from level the sum of squares still is where a search ended: the root of the decrease that the linear problem promises. Above 0 at a
- * corner of the model, where no step lowers the sum though the slopes do not vanish. parameters: those not held. */
-static inline double slope_left(const struct least_squares *fit, size_t parameters)
-{
-    const double freedom = fit->rows > parameters ? (double)(fit->rows - parameters) / (double)parameters : 1;
-    return fit->offset * sqrt(fit->sum_of_squares / freedom);
-}
+/* The same of a model that has corners, where no step lowers the sum though the slopes do not vanish. Such an end counts as a minimum up to this
+ * slope: the root of the decrease that the linear problem still promises. */
+vtx_status fit_least_squares_to_corner(struct least_squares *fit, double slope);
 
 /* Element of the hat matrix: how much row i's fitted value moves with row j's observation. */
 double hat_element(const struct least_squares *fit, size_t i, size_t j);

@@ -67,12 +67,13 @@
 #define fit_curve_robustly vtx_private_fit_curve_robustly
 #define fit_from_prior vtx_private_fit_from_prior
 #define fit_least_squares vtx_private_fit_least_squares
+#define fit_least_squares_to_corner vtx_private_fit_least_squares_to_corner
 #define fit_robustly vtx_private_fit_robustly
 #define gas_of_enthalpy vtx_private_gas_of_enthalpy
 #define gas_of_entropy vtx_private_gas_of_entropy
 #define gather_evidence vtx_private_gather_evidence
 #define gather_input_uncertainties vtx_private_gather_input_uncertainties
-#define gauges_show vtx_private_gauges_show
+#define gauges_read vtx_private_gauges_read
 #define goal_state vtx_private_goal_state
 #define hat_element vtx_private_hat_element
 #define hot_fraction_of vtx_private_hot_fraction_of

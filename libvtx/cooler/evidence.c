@@ -88,9 +88,15 @@ vtx_status evidence_doubt_inputs(const vtx_job *job, const vtx_input_uncertainty
     return status;
 }
 
-void gauges_show(const vtx_job *job, const vtx_operating_point *p, double readings[READINGS])
+vtx_status gauges_read(const vtx_job *job, vtx_operating_point *p, double readings[READINGS])
 {
+    vtx_status status = job_check(job);
+    if (status == VTX_OK)
+        status = job_pass(job, p, NULL);
+    if (status != VTX_OK)
+        return status;
     const double all[READINGS] = { job->supply.pressure, p->inlet_pressure, p->inlet_temperature, p->cold_temperature,
                                    p->hot_temperature, p->mass_flow, p->cold_mass_flow, p->cold_pressure };
     memcpy(readings, all, sizeof all);
+    return VTX_OK;
 }

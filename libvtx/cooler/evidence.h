@@ -30,7 +30,7 @@ double evidence_length(const struct evidence *evidence, const double difference[
 /* Adds to the covariance what the job's inputs are uncertain by; the job as described, before fault_open. */
 vtx_status evidence_doubt_inputs(const vtx_job *job, const vtx_input_uncertainty *uncertainty, struct evidence *evidence);
 
-/* What the gauges of a job at this point show, in the order of enum vtx_read. */
-void gauges_show(const vtx_job *job, const vtx_operating_point *point, double readings[READINGS]);
+/* The forward pass of a job that may have left its ranges, and what its gauges show, in the order of enum vtx_read. */
+vtx_status gauges_read(const vtx_job *job, vtx_operating_point *point, double readings[READINGS]);
 
 #endif

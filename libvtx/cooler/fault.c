@@ -110,12 +110,9 @@ vtx_status fault_readings(const vtx_job *healthy, int32_t cause, double size, do
     vtx_job job = *healthy;
     vtx_operating_point p;
     worsen(&job, cause, size);
-    vtx_status status = job_check(&job);
-    if (status == VTX_OK)
-        status = job_pass(&job, &p, NULL);
+    const vtx_status status = gauges_read(&job, &p, predicted);
     if (status != VTX_OK)
         return status;
-    gauges_show(&job, &p, predicted);
     if (cause == VTX_CAUSE_WRONG_GAUGE)
         predicted[VTX_READ_INLET_PRESSURE - VTX_READ_SUPPLY_PRESSURE] *= 1 + size;
     return cause == VTX_CAUSE_LEAKING_SEAL ? mix_leak(&job, &p, size, predicted) : VTX_OK;

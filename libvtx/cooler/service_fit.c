@@ -102,12 +102,9 @@ vtx_status service_fit_state(const struct service_fit *f, const double *x, doubl
 {
     const vtx_job job = service_fit_job(f, x);
     vtx_operating_point p;
-    vtx_status status = job_check(&job);
-    if (status == VTX_OK)
-        status = job_pass(&job, &p, NULL);
+    const vtx_status status = gauges_read(&job, &p, state);
     if (status != VTX_OK)
         return status;
-    gauges_show(&job, &p, state);
     state[STATE_COLD_FRACTION] = p.cold_fraction;
     state[STATE_CAPACITY] = p.target_capacity;
     return VTX_OK;
@@ -199,11 +196,7 @@ vtx_status service_fit_run(struct service_fit *f, const int32_t *fixed, double *
     if (f->fit.rows < f->parameters)
         return VTX_NO_SOLUTION;
     memcpy(f->fit.parameter, x, sizeof f->fit.parameter);
-    vtx_status status = fit_least_squares(&f->fit);
-    if (f->fit.stopped_by == STOPPED_BY_FAILURE && slope_left(&f->fit, f->parameters) < slope_at_corner) {
-        f->fit.tolerance = 2 * f->fit.offset;
-        status = fit_least_squares(&f->fit);
-    }
+    const vtx_status status = fit_least_squares_to_corner(&f->fit, slope_at_corner);
     memcpy(x, f->fit.parameter, sizeof f->fit.parameter);
     f->fit.held = NULL;
     return status;

@@ -1,4 +1,7 @@
-/* Least squares of a job's forward pass, valve opening held, to service readings; what the description leaves uncertain is fitted along. Internal. */
+/* Least squares of a job's forward pass, valve opening held, to service readings; what the description leaves uncertain is fitted along. Internal.
+ *
+ * Apart from transfer.h by what may vary: here the valve stands still and parameters are chosen call by call; there the cold fraction is free,
+ * every datum is moved in turn, and what the tested cooler shows is carried to another state. The forward pass and the search are one. */
 #ifndef VTX_SERVICE_FIT_H
 #define VTX_SERVICE_FIT_H
 

@@ -72,12 +72,9 @@ static vtx_status residuals(const double *z, double *r, void *context)
     const vtx_job job = tested_at(t, z);
     double shown[READINGS];
     vtx_operating_point p;
-    vtx_status status = job_check(&job);
-    if (status == VTX_OK)
-        status = job_pass(&job, &p, NULL);
+    const vtx_status status = gauges_read(&job, &p, shown);
     if (status != VTX_OK)
         return status;
-    gauges_show(&job, &p, shown);
     for (int i = 0; i < READINGS; i++)
         r[i] = t->read.given[i] ? (shown[i] - t->read.value[i]) / t->read.uncertainty[i] - t->moved[i] : 0;
     for (int i = 0; i < TERMS; i++)
@@ -225,12 +222,6 @@ static vtx_status fill_budget(struct transfer *t, const struct least_squares *fi
     return status;
 }
 
-/* No step lowers the sum of squares any more, though the slopes do not vanish. */
-static int ended_at_kink(const struct least_squares *fit)
-{
-    return fit->stopped_by == STOPPED_BY_FAILURE && slope_left(fit, TERMS) < slope_at_kink;
-}
-
 vtx_status transfer_fit(struct transfer *t, double distance)
 {
     static const double typical[TERMS] = { 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1 };
@@ -240,11 +231,7 @@ vtx_status transfer_fit(struct transfer *t, double distance)
                                  .workspace_length = sizeof workspace / sizeof(double) };
     vtx_status status = residuals(fit.parameter, start, t);
     if (status == VTX_OK)
-        status = fit_least_squares(&fit);
-    if (status == VTX_NOT_CONVERGED && ended_at_kink(&fit)) {
-        fit.tolerance = 2 * fit.offset;
-        status = fit_least_squares(&fit);
-    }
+        status = fit_least_squares_to_corner(&fit, slope_at_kink);
     if (status != VTX_OK)
         return status;
     memcpy(t->z, fit.parameter, sizeof t->z);

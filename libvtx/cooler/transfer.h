@@ -1,4 +1,6 @@
-/* Readings at one state carried to another through the forward pass, with a budget of what is uncertain. Internal. */
+/* Readings at one state carried to another through the forward pass, with a budget of what is uncertain. Internal.
+ *
+ * Why this is no service_fit stands there. */
 #ifndef VTX_TRANSFER_H
 #define VTX_TRANSFER_H
 
