@@ -139,13 +139,17 @@ void report_next_reading(const struct service_case *c, const struct findings *f)
     if (vtx_predict_readings(&c->job, findings_leader(f), size_of(d, findings_leader(f)), &first) != VTX_OK
         || vtx_predict_readings(&c->job, f->rival, size_of(d, f->rival), &second) != VTX_OK)
         return;
-    const int i = reading_place(d->next_reading);
+    const int32_t next = findings_next_reading(f);
+    const int i = reading_place(next);
     if (d->next_separation < 2) {
         printf("  No further gauge tells the two best explanations apart: look at each as said below.\n");
         return;
     }
-    printf("  The %s: %s.\n", words_reading(d->next_reading), words_how_to_read(d->next_reading));
-    printf("  It would read %-24s if %s,\n", value_text(c, d->next_reading, first.value[i]), words_cause(findings_leader(f)));
+    printf("  The %s: %s.\n", words_reading(next), words_how_to_read(next));
+    printf("  It would read %-24s if %s,\n", value_text(c, next, first.value[i]), words_cause(findings_leader(f)));
     printf("           and  %-24s if %s: %.0f standard deviations apart with an ordinary instrument.\n",
-           value_text(c, d->next_reading, second.value[i]), words_cause(f->rival), d->next_separation);
+           value_text(c, next, second.value[i]), words_cause(f->rival), d->reading_separation[i]);
+    if (next != d->next_reading)
+        printf("  The %s would tell still better, %.0f standard deviations, but is more trouble to read.\n", words_reading(d->next_reading),
+               d->next_separation);
 }

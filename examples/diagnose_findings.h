@@ -27,6 +27,9 @@ vtx_input_uncertainty findings_description(const struct service_case *service, c
 int cause_place(int32_t cause);
 int reading_place(int32_t reading);
 
+/* enum vtx_read: the easiest reading that tells the leading two causes apart, else the one that tells most; -1: none. */
+int32_t findings_next_reading(const struct findings *findings);
+
 int32_t findings_leader(const struct findings *findings);
 
 /* No single cause explains the readings. */

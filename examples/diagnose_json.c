@@ -68,8 +68,9 @@ static void json_cause(struct json *j, const vtx_diagnosis *d, int32_t cause)
     json_close(j, '}');
 }
 
-static void json_diagnosis(struct json *j, const vtx_diagnosis *d)
+static void json_diagnosis(struct json *j, const struct findings *f)
 {
+    const vtx_diagnosis *d = &f->causes;
     int32_t partners[12];
     const int count = findings_partners(d, partners);
     json_open(j, "diagnosis", '{');
@@ -85,6 +86,11 @@ static void json_diagnosis(struct json *j, const vtx_diagnosis *d)
     json_close(j, ']');
     json_reading_code(j, "next_reading", d->next_reading);
     json_number(j, "next_separation", d->next_separation);
+    json_open(j, "reading_separation", '[');
+    for (int i = 0; i < READINGS; i++)
+        json_number(j, NULL, d->reading_separation[i]);
+    json_close(j, ']');
+    json_reading_code(j, "easiest_next_reading", findings_next_reading(f));
     json_close(j, '}');
 }
 
@@ -97,5 +103,5 @@ void json_findings(struct json *j, const struct service_case *c, const struct fi
     json_readings(j, c, f);
     json_code(j, "contradiction", f->contradiction, words_contradiction(f->contradiction));
     json_reading_code(j, "wrong_reading", f->wrong_reading);
-    json_diagnosis(j, &f->causes);
+    json_diagnosis(j, f);
 }

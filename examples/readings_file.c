@@ -23,6 +23,7 @@ const char readings_keys[] =
     "             pressure gauges = 0.1 bar, thermometers = 1 K, flow meters = 3 %\n"
     "             or of one instrument under the name of its reading: cold temperature = 0.5 K, inlet flow = 2 %\n"
     "             thermometer class = Pt100 class B     instead of thermometers; Pt100 class A, type K class 1, type T class 1\n"
+    "             cannot be read = inlet flow, cold flow   optional: no meter, no tapping; these are then not asked for\n"
     "             without all this: standard uncertainties of 0.07 bar, 0.5 K and 1 % of the flow\n"
     "  [cold thermometer], [hot thermometer]  optional, for a probe in fast air:\n"
     "             probe = bare                          or shielded, smooth laminar, smooth turbulent\n"
@@ -64,6 +65,26 @@ static void read_instrument(struct job_file *f, const char *key, int32_t dimensi
         *uncertainty = stated / divisor;
 }
 
+/* Names of readings with commas between them. */
+static void read_missing(struct job_file *f, struct instruments *in)
+{
+    const char *text = job_text(f, "instruments", "cannot be read");
+    while (text && *text) {
+        const size_t length = strcspn(text, ",");
+        int found = -1;
+        for (int i = 0; i < READINGS; i++)
+            if (strlen(readings_names[i]) == length && strncmp(text, readings_names[i], length) == 0)
+                found = i;
+        if (found < 0) {
+            job_complain(f, "instruments", "cannot be read", "names of readings with commas between them are expected");
+            return;
+        }
+        in->is_missing[found] = 1;
+        text += length;
+        text += strspn(text, ", ");
+    }
+}
+
 void instruments_read(struct job_file *f, struct instruments *in)
 {
     static const char *const classes[] = { "type K class 1", "type T class 1", "Pt100 class A", "Pt100 class B", NULL };
@@ -76,6 +97,7 @@ void instruments_read(struct job_file *f, struct instruments *in)
         in->thermometer = VTX_THERMOMETER_K1 + class_of;
     if (class_of >= 0 && job_has(f, "instruments", "thermometers"))
         job_complain(f, "instruments", "thermometer class", "give either thermometers or thermometer class");
+    read_missing(f, in);
     in->drop = 2e3;
     read_instrument(f, "filter pressure drop", VTX_DIMENSION_PRESSURE_DIFFERENCE, divisor, &in->drop);
     for (int i = 0; i < READINGS; i++) {
@@ -185,7 +207,7 @@ static void read_one(struct job_file *f, const char *section, int i, const doubl
         job_complain(f, section, key, "must be above 0");
 }
 
-static double uncertainty_of(const struct instruments *in, int i, double value)
+double instruments_uncertainty(const struct instruments *in, int i, double value)
 {
     double by_class;
     if (is_flow(i))
@@ -204,9 +226,11 @@ int readings_read(struct job_file *f, const char *section, const vtx_cooler *coo
     read_meter_state(f, section, cooler, state);
     for (int i = 0; i < READINGS; i++) {
         read_one(f, section, i, state, &r->value[i]);
-        if (isnan(r->value[i]))
+        if (isnan(r->value[i])) {
+            r->uncertainty[i] = in->is_missing[i] ? (double)NAN : r->uncertainty[i];
             continue;
-        r->uncertainty[i] = uncertainty_of(in, i, r->value[i]);
+        }
+        r->uncertainty[i] = instruments_uncertainty(in, i, r->value[i]);
         count++;
     }
     return count;

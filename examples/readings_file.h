@@ -12,6 +12,7 @@ struct instruments {
     double drop;                  /* Pa, of the gauge across a filter */
     int32_t thermometer;          /* enum vtx_thermometer_class; 0: not stated */
     int is_own[READINGS];         /* stated for this very instrument */
+    int is_missing[READINGS];     /* said not to be readable here */
 };
 
 /* Where a thermometer sits, when it does not read the stagnation temperature. */
@@ -25,6 +26,9 @@ extern const char *const readings_names[READINGS];
 
 void instruments_read(struct job_file *file, struct instruments *instruments);
 void thermometers_read(struct job_file *file, double room_temperature, struct thermometers *thermometers);
+
+/* Standard uncertainty of a reading of this value, by what the instruments are good to. */
+double instruments_uncertainty(const struct instruments *instruments, int reading, double value);
 
 /* The readings of one section, with their uncertainties, thermometers not yet corrected. Returns how many there are.
  * Flows are read as free air at the cooler's reference state or at the one that "flows read at" names. */

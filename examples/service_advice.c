@@ -34,12 +34,23 @@ static void find_settling_time(const struct service_case *c, const struct findin
         a->settling_time = (double)NAN;
 }
 
+/* What is not read yet would be read with these instruments, and show about what the healthy cooler does. */
+static vtx_service_readings with_instruments_at_hand(const struct service_case *c, const struct findings *f)
+{
+    vtx_service_readings r = c->readings;
+    for (int i = 0; i < READINGS; i++)
+        if (isnan(r.value[i]) && !c->instruments.is_missing[i])
+            r.uncertainty[i] = instruments_uncertainty(&c->instruments, i, f->healthy.value[i]);
+    return r;
+}
+
 static void find_advice(const struct service_case *c, const struct findings *f, struct advice *a)
 {
     const vtx_input_uncertainty u = findings_description(c, f);
+    const vtx_service_readings planned = with_instruments_at_hand(c, f);
     a->found_status = vtx_find_setting(&c->job, &u, &c->readings, &a->found);
     a->status = vtx_advise_valve(&c->job, &u, &c->readings, &c->goal.goal, &a->valve);
-    a->plan_status = vtx_plan_readings(&c->job, &u, &c->readings, &c->goal.goal, &a->plan);
+    a->plan_status = vtx_plan_readings(&c->job, &u, &planned, &c->goal.goal, &a->plan);
     find_settling_time(c, f, a);
 }
 

@@ -64,8 +64,8 @@ VTX_API vtx_status vtx_valve_goal_init(int32_t goal, double wanted, vtx_valve_go
 typedef struct vtx_reading_plan {
     double before;           /* -, standard uncertainty of the turn (natural logarithm of new over old opening) by what is known so far */
     double after[8];         /* -, the same once this and all earlier ones of the order are read; NaN beyond the last */
-    int32_t order[8];        /* enum vtx_read, those not yet taken, best first; -1 beyond the last */
-    int32_t count;           /* how many are not yet taken */
+    int32_t order[8];        /* enum vtx_read, those not yet taken that can be, best first; -1 beyond the last */
+    int32_t count;           /* how many these are */
     int32_t worthwhile;      /* how many of them, from the first: the rest together would shrink the uncertainty by less than a twentieth */
     int32_t advisories;      /* of the job's point; FIELD_UNAVAILABLE */
     int32_t spare;           /* 0 */
@@ -78,7 +78,8 @@ typedef struct vtx_reading_plan {
  *
  * job          in   -   as described; its valve may stand anywhere in its range
  * uncertainty  in   -   of the description
- * readings     in   -   value NaN: not yet taken; uncertainties: of the instruments at hand, for taken and untaken readings
+ * readings     in   -   value NaN: not yet taken; uncertainties: of the instruments at hand, for taken and untaken readings; both NaN: cannot
+ *                       be read here, the plan does without
  * goal         in   -
  * plan         out  -
  *
@@ -86,7 +87,8 @@ typedef struct vtx_reading_plan {
  * advisory  FIELD_UNAVAILABLE
  * accuracy  first order about the description: a plan, not a result. A goal out of reach is planned for as its figure at the present setting
  * source    Bayesian linear design: variance by rank-one updates (textbook); elimination of the least useful
- * note      pressures need no flow meter and flow meters no correction for the probe: where two orders are nearly as good, take the easier
+ * note      pressures need no flow meter and flow meters no correction for the probe: where two orders are nearly as good, take the easier; ask
+ *           again without what is too much trouble to see what it would be worth
  */
 VTX_API vtx_status vtx_plan_readings(const vtx_job *job, const vtx_input_uncertainty *uncertainty, const vtx_service_readings *readings,
                                      const vtx_valve_goal *goal, vtx_reading_plan *plan);

@@ -49,10 +49,11 @@ enum vtx_contradiction {
     VTX_CONTRADICTION_COLD_FRACTION = 644 /* flows and temperatures disagree on the cold fraction, and no single cause explains it */
 };
 
-/* Readings with their standard uncertainties, in the order of enum vtx_read. NaN in value: not read; its uncertainty is not looked at. */
+/* Readings with their standard uncertainties, in the order of enum vtx_read. NaN in value: not read; its uncertainty only says whether it could
+ * be, and to vtx_plan_readings how well: NaN there too means that it cannot be read here (no tapping, no meter), and no call proposes it. */
 typedef struct vtx_service_readings {
     double value[8];
-    double uncertainty[8]; /* above 0 */
+    double uncertainty[8]; /* unit of the value, above 0; of a flow in kg/s, not per cent */
     double reserved[4];    /* 0 */
 } vtx_service_readings;
 
@@ -64,11 +65,13 @@ typedef struct vtx_diagnosis {
     double chi_square[13];       /* of all readings, explained by this cause; by size 0 when the estimate is below 0 */
     double probability[13];      /* -, chance of a larger chi_square; NaN without freedom */
     double separation[13];       /* standard deviations by which these readings would tell it from the leading cause; 0 for the leading one */
+    double reading_separation[8];/* standard deviations by which each reading would tell the leading two apart, with an instrument good to 1 %
+                                    or 0.5 K: weigh them against the trouble of taking it; NaN: read, not to be read here, or nothing is wrong */
     double next_separation;      /* standard deviations by which next_reading would tell the leading two apart */
     int32_t order[13];           /* enum vtx_cause, most likely first */
     int32_t partner;             /* enum vtx_cause: these readings cannot tell it from the leading cause; NOTHING: there is none */
     int32_t partners;            /* how many causes these readings cannot tell from the leading one */
-    int32_t next_reading;        /* enum vtx_read: tells the leading two apart best; -1 when all are read or nothing is wrong */
+    int32_t next_reading;        /* enum vtx_read: tells the leading two apart best; -1 when all are read that can be or nothing is wrong */
     int32_t contradiction;       /* enum vtx_contradiction */
     int32_t wrong_reading;       /* enum vtx_read: most likely wrong; -1 without a contradiction */
     int32_t readings;            /* how many were given */
@@ -81,6 +84,10 @@ typedef struct vtx_diagnosis {
  *
  * status    OK, BAD_ARGUMENT
  * source    common practice, no source
+ * note      SET THE FLOWS' UNCERTAINTIES YOURSELF. They are absolute, and this call does not know the cooler: 1e-4 kg/s is 1 % of a cooler
+ *           that draws 0.01 kg/s (500 l/min), but 20 % of one that draws 5e-4 kg/s, whose flow then tells nothing, and 0.1 % of one that
+ *           draws 0.1 kg/s, whose ordinary meter then looks like a fault. Start instead from vtx_predict_readings with VTX_CAUSE_NOTHING,
+ *           whose uncertainties are 1 % of what this very cooler shows, and put what was read, or NaN, into value
  */
 VTX_API vtx_status vtx_service_readings_init(vtx_service_readings *readings);
 

@@ -139,14 +139,14 @@ static double with_readings(const struct planning *p, const int taken[READINGS])
     return known_to(&k, p->wanted);
 }
 
-/* The reading that is missed least; of equals the last in the list. */
-static int least_missed(const struct planning *p, const int taken[READINGS], const int given[READINGS])
+/* The reading that is missed least; of equals the last in the list. kept: is not up for it. */
+static int least_missed(const struct planning *p, const int taken[READINGS], const int kept[READINGS])
 {
     int least = -1;
     double smallest = DBL_MAX;
     for (int i = 0; i < READINGS; i++) {
         int rest[READINGS];
-        if (!taken[i] || given[i])
+        if (!taken[i] || kept[i])
             continue;
         memcpy(rest, taken, sizeof rest);
         rest[i] = 0;
@@ -159,18 +159,18 @@ static int least_missed(const struct planning *p, const int taken[READINGS], con
     return least;
 }
 
-static void order_readings(const struct planning *p, const int given[READINGS], vtx_reading_plan *plan)
+static void order_readings(const struct planning *p, const struct evidence *e, vtx_reading_plan *plan)
 {
     int taken[READINGS];
     plan->count = 0;
     for (int i = 0; i < READINGS; i++) {
-        taken[i] = 1;
-        plan->count += !given[i];
+        taken[i] = !e->barred[i];
+        plan->count += taken[i] && !e->given[i];
         plan->order[i] = -1;
         plan->after[i] = quiet_nan();
     }
     for (int k = plan->count - 1; k >= 0; k--) {
-        const int i = least_missed(p, taken, given);
+        const int i = least_missed(p, taken, e->given);
         plan->after[k] = with_readings(p, taken);
         plan->order[k] = VTX_READ_SUPPLY_PRESSURE + i;
         taken[i] = 0;
@@ -193,12 +193,13 @@ static void set_prior(const struct service_fit *f, const struct valve_range *ran
     k->covariance[0][0] = square(log(range->high / range->low)) / 12;
 }
 
-static vtx_status check_instruments(const vtx_service_readings *r, double uncertainty[READINGS])
+static vtx_status check_instruments(const vtx_service_readings *r, const struct evidence *e, double uncertainty[READINGS])
 {
     vtx_status status = VTX_OK;
     for (int i = 0; i < READINGS; i++) {
         uncertainty[i] = r->uncertainty[i];
-        status = worse(status, check_positive(r->uncertainty[i], 1e-12, 1e9));
+        if (!e->barred[i])
+            status = worse(status, check_positive(r->uncertainty[i], 1e-12, 1e9));
     }
     return status;
 }
@@ -210,13 +211,13 @@ static vtx_status plan_readings(const vtx_job *job, const vtx_input_uncertainty 
     struct planning p;
     struct valve_range range;
     double x[PARAMETERS_MAX] = { 0 }, state[STATES];
-    int given[READINGS];
+    struct evidence e;
     vtx_status status = service_fit_open(&f, job, uncertainty, readings);
     if (status == VTX_OK)
-        status = check_instruments(readings, p.uncertainty);
+        status = check_instruments(readings, &f.evidence, p.uncertainty);
     if (status != VTX_OK)
         return status;
-    memcpy(given, f.evidence.given, sizeof given);
+    e = f.evidence;
     memset(f.evidence.given, 0, sizeof f.evidence.given); /* here readings add to the description, they do not supersede it */
     if (!(f.job.setting.valve_opening > 0))
         f.job.setting.valve_opening = 1;
@@ -230,7 +231,7 @@ static vtx_status plan_readings(const vtx_job *job, const vtx_input_uncertainty 
         return status;
     set_prior(&f, &range, &p.prior);
     memset(plan, 0, sizeof *plan);
-    order_readings(&p, given, plan);
+    order_readings(&p, &e, plan);
     plan->advisories = plan->count < READINGS ? VTX_ADVISORY_FIELD_UNAVAILABLE : 0;
     return VTX_OK;
 }

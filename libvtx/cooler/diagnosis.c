@@ -107,6 +107,8 @@ static vtx_status choose_next(const struct causes *c, const struct evidence *e, 
     double first[READINGS], second[READINGS];
     d->next_reading = -1;
     d->next_separation = quiet_nan();
+    for (int i = 0; i < READINGS; i++)
+        d->reading_separation[i] = quiet_nan();
     if (d->order[0] == VTX_CAUSE_NOTHING)
         return VTX_OK;
     const int32_t rival = d->order[1] == VTX_CAUSE_NOTHING ? d->order[2] : d->order[1];
@@ -114,10 +116,12 @@ static vtx_status choose_next(const struct causes *c, const struct evidence *e, 
     if (status == VTX_OK)
         status = signature_at(&c->signature[slot(rival)], physical_size(d, rival), second);
     for (int i = 0; i < READINGS && status == VTX_OK; i++) {
-        const double apart = fabs(first[i] - second[i]) / ordinary_uncertainty(i, first[i]);
-        if (!e->given[i] && (d->next_reading < 0 || apart > d->next_separation)) {
+        if (e->given[i] || e->barred[i])
+            continue;
+        d->reading_separation[i] = fabs(first[i] - second[i]) / ordinary_uncertainty(i, first[i]);
+        if (d->next_reading < 0 || d->reading_separation[i] > d->next_separation) {
             d->next_reading = VTX_READ_SUPPLY_PRESSURE + i;
-            d->next_separation = apart;
+            d->next_separation = d->reading_separation[i];
         }
     }
     return status;

@@ -11,6 +11,7 @@ vtx_status gather_evidence(const vtx_service_readings *r, struct evidence *e)
     memset(e->covariance, 0, sizeof e->covariance);
     for (int i = 0; i < READINGS; i++) {
         e->given[i] = r->value[i] == r->value[i];
+        e->barred[i] = !e->given[i] && r->uncertainty[i] != r->uncertainty[i];
         if (!e->given[i])
             continue;
         if (!is_finite(r->value[i]) || r->value[i] <= 0 || !is_finite(r->uncertainty[i]) || r->uncertainty[i] <= 0)

@@ -13,6 +13,7 @@ struct evidence {
     double value[READINGS];
     double uncertainty[READINGS];
     int given[READINGS];
+    int barred[READINGS]; /* not read, and not to be read here */
     int count;
     double covariance[READINGS][READINGS]; /* of readings less forward pass: the instruments', and what the description shares among them */
     double root[READINGS][READINGS];       /* lower triangle, root root' = covariance of the given readings; other rows are not looked at */

@@ -364,7 +364,7 @@ const struct call_description calls_cooler[] = {
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_input_uncertainty), "vtx_input_uncertainty", NULL, 0 },
         { CALL_RECORD, sizeof(vtx_service_readings), "vtx_service_readings", NULL, 0 },
-        { CALL_OUT, sizeof(vtx_diagnosis), "vtx_diagnosis", "ddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddiiiiiiiiiiiiiiiiiiii", 0 } } },
+        { CALL_OUT, sizeof(vtx_diagnosis), "vtx_diagnosis", "ddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddddiiiiiiiiiiiiiiiiiiii", 0 } } },
     { "vtx_job_evaluate", job_evaluate_call, job_evaluate_columns, 3,
       { { CALL_RECORD, sizeof(vtx_job), "vtx_job", NULL, 0 },
         { CALL_OUT, sizeof(vtx_operating_point), "vtx_operating_point", "ddddddddddddddddddddddddddddddddddddii", 0 },

@@ -558,6 +558,22 @@ static void plans_read_first_what_tells_most(void)
         EXPECT_NEAR(rest.after[0], plan.after[1], 1e-9);
         readings.value[plan.order[0] - VTX_READ_SUPPLY_PRESSURE] = (double)NAN;
     }
+    /* Without a flow meter the plan does with the rest, and promises what it would if the meters told nothing. */
+    const vtx_valve_goal cold = goal_of(VTX_GOAL_COLD_TEMPERATURE, 262);
+    vtx_service_readings bare = readings, blunt = readings;
+    for (int i = VTX_READ_INLET_FLOW - VTX_READ_SUPPLY_PRESSURE; i <= VTX_READ_COLD_FLOW - VTX_READ_SUPPLY_PRESSURE; i++) {
+        bare.uncertainty[i] = (double)NAN;
+        blunt.uncertainty[i] = 1e6;
+    }
+    EXPECT_OK(vtx_plan_readings(&described, &u, &bare, &cold, &plan));
+    EXPECT_OK(vtx_plan_readings(&described, &u, &blunt, &cold, &rest));
+    EXPECT(plan.count == 6 && (plan.advisories & VTX_ADVISORY_FIELD_UNAVAILABLE) && plan.order[6] == -1 && isnan(plan.after[6]));
+    for (int k = 0; k < 6; k++) {
+        EXPECT(plan.order[k] == rest.order[k] && plan.order[k] != VTX_READ_INLET_FLOW && plan.order[k] != VTX_READ_COLD_FLOW);
+        EXPECT_NEAR(plan.after[k], rest.after[k], 1e-6);
+    }
+    bare.value[VTX_READ_INLET_FLOW - VTX_READ_SUPPLY_PRESSURE] = 0.01;
+    EXPECT_STATUS(vtx_plan_readings(&described, &u, &bare, &cold, &plan), VTX_BAD_ARGUMENT);
     /* A better flow meter is worth more. */
     const vtx_valve_goal fraction = goal_of(VTX_GOAL_COLD_FRACTION, 0.6);
     EXPECT_OK(vtx_plan_readings(&described, &u, &readings, &fraction, &plan));

@@ -70,6 +70,50 @@ static void the_next_reading_tells_a_low_supply_from_a_loaded_filter(void)
     EXPECT(d.order[0] == VTX_CAUSE_LOW_SUPPLY && d.separation[VTX_CAUSE_LOADED_FILTER - 620] > 3.29);
 }
 
+/* Which reading is worth its trouble is the caller's to weigh: what each would tell is there, and what cannot be read is never proposed. */
+static void the_next_reading_is_one_that_can_be_taken(void)
+{
+    const vtx_job job = service_job(VTX_AIR_IDEAL);
+    vtx_service_readings all, readings;
+    vtx_diagnosis d;
+    int proposed = 0;
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_WORN_NOZZLE, 0.3, &all));
+    readings = all;
+    for (int i = 0; i < 8; i++)
+        if (i != 1 && i != 3)
+            readings.value[i] = (double)NAN;
+    for (int left = 6; left >= 0; left--) {
+        int best = -1, offered = 0;
+        EXPECT_OK(vtx_diagnose(&job, &exact, &readings, &d));
+        for (int i = 0; i < 8; i++) {
+            const int is_open = isnan(readings.value[i]) && !isnan(readings.uncertainty[i]);
+            EXPECT(isfinite(d.reading_separation[i]) == is_open);
+            offered += is_open;
+            if (is_open && (best < 0 || d.reading_separation[i] > d.reading_separation[best]))
+                best = i;
+        }
+        EXPECT(offered == left);
+        if (best < 0) {
+            EXPECT(d.next_reading == -1 && isnan(d.next_separation));
+            break;
+        }
+        EXPECT(d.next_reading == 600 + best);
+        EXPECT(d.next_separation == d.reading_separation[best]);
+        readings.uncertainty[best] = (double)NAN; /* no such instrument here */
+        proposed++;
+    }
+    EXPECT(proposed == 6);
+    /* Nothing is wrong: nothing to tell apart. */
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_NOTHING, 0, &readings));
+    readings.value[5] = (double)NAN;
+    EXPECT_OK(vtx_diagnose(&job, &exact, &readings, &d));
+    EXPECT(d.next_reading == -1 && isnan(d.reading_separation[5]));
+    /* An instrument that read something has an uncertainty. */
+    readings.value[5] = all.value[5];
+    readings.uncertainty[5] = (double)NAN;
+    EXPECT_STATUS(vtx_diagnose(&job, &exact, &readings, &d), VTX_BAD_ARGUMENT);
+}
+
 static void readings_that_cannot_be_are_named(void)
 {
     const vtx_job job = service_job(VTX_AIR_IDEAL);
@@ -202,6 +246,7 @@ static const struct test_case tests[] = {
     { "air that varies is no fault", air_that_varies_is_no_fault },
     { "causes that gauges cannot tell apart are a pair", causes_that_gauges_cannot_tell_apart_are_a_pair },
     { "the next reading tells a low supply from a loaded filter", the_next_reading_tells_a_low_supply_from_a_loaded_filter },
+    { "the next reading is one that can be taken", the_next_reading_is_one_that_can_be_taken },
     { "readings that cannot be are named", readings_that_cannot_be_are_named },
     { "the wrong reading is found beside a real fault", the_wrong_reading_is_found_beside_a_real_fault },
     { "what cannot be diagnosed is refused", what_cannot_be_diagnosed_is_refused },
