@@ -451,7 +451,8 @@ vtx_status fit_least_squares_to_corner(struct least_squares *fit, double slope)
     const double parameters = (double)fit->parameters;
     const double freedom = fit->rows > fit->parameters ? (double)(fit->rows - fit->parameters) / parameters : 1;
     const vtx_status status = fit_least_squares(fit);
-    if (status != VTX_NOT_CONVERGED || fit->stopped_by != STOPPED_BY_FAILURE || !(fit->offset * sqrt(fit->sum_of_squares / freedom) < slope))
+    const double most = fit->stopped_by == STOPPED_BY_FAILURE ? slope : fit->stopped_by == STOPPED_BY_WORK ? 0.2 * slope : 0;
+    if (status != VTX_NOT_CONVERGED || !(fit->offset * sqrt(fit->sum_of_squares / freedom) < most))
         return status;
     fit->tolerance = 2 * fit->offset;
     return fit_least_squares(fit);

@@ -63,7 +63,8 @@ static inline size_t least_squares_workspace(size_t rows, size_t parameters) { r
 vtx_status fit_least_squares(struct least_squares *fit);
 
 /* The same of a model that has corners, where no step lowers the sum though the slopes do not vanish. Such an end counts as a minimum up to this
- * slope: the root of the decrease that the linear problem still promises. */
+ * slope: the root of the decrease that the linear problem still promises. A search that creeps along a crease and runs out of evaluations is
+ * there too, as far as what is left to gain is less than the uncertainty: up to a fifth of the slope. */
 vtx_status fit_least_squares_to_corner(struct least_squares *fit, double slope);
 
 /* Element of the hat matrix: how much row i's fitted value moves with row j's observation. */

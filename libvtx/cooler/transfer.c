@@ -15,7 +15,7 @@ enum { ROWS_MAX = PARTS + 1 };
 static const double step = 0.05;
 
 /* Where fog or ice just begins the forward pass has a kink. A minimum there keeps slopes on both sides, of a share of the cold reading's
- * departure (0.3 standard deviations were seen); readings that no cooler gives stop with 20 and more. */
+ * departure (0.3 standard deviations were seen, 0.1 where the search crept along it); readings that no cooler gives stop with 20 and more. */
 static const double slope_at_kink = 1;
 
 static int at(int32_t reading) { return (int)(reading - VTX_READ_SUPPLY_PRESSURE); }

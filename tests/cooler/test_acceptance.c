@@ -252,7 +252,7 @@ static void verdicts_are_wrong_no_more_often_than_the_risk_allows(void)
             try_both_sides(&r, model, quantity, sets[set], &w);
         }
         print_wrong("any quantity", model, &w);
-        EXPECT(w.passed <= most && w.failed <= most && w.unanswered <= trials / 1000);
+        EXPECT(w.passed <= most && w.failed <= most && w.unanswered == 0);
     }
 }
 
@@ -272,8 +272,32 @@ static void verdicts_on_each_quantity_are_wrong_no_more_often(void)
                 snprintf(what, sizeof what, "quantity %d by %s", (int)quantity, sets[set]);
                 if (getenv("VTX_SOAK"))
                     print_wrong(what, model, &w);
-                EXPECT(w.passed <= most_wrong(trials) && w.failed <= most_wrong(trials) && w.unanswered <= trials / 1000);
+                EXPECT(w.passed <= most_wrong(trials) && w.failed <= most_wrong(trials) && w.unanswered == 0);
             }
+}
+
+/* Trials of the soak whose least squares lie along a crease, where fog just begins: the search creeps there, and once gave no answer. */
+static void trials_along_a_crease_are_answered(void)
+{
+    static const struct {
+        int32_t quantity;
+        int set;
+        uint64_t word;
+    } creased[] = {
+        { VTX_QUOTED_TEMPERATURE_DROP, 3, UINT64_C(0xcdf6aee0d9ea0a7) },
+        { VTX_QUOTED_CAPACITY, 1, UINT64_C(0xbe2867d2d316af99) },
+    };
+    const vtx_input_uncertainty u = stated();
+    for (size_t i = 0; i < sizeof creased / sizeof creased[0]; i++) {
+        struct random_state r = { creased[i].word };
+        const vtx_quotation q = quotation_of(creased[i].quantity, 1);
+        vtx_acceptance a;
+        struct trial t;
+        draw_trial(&r, VTX_AIR_REAL, &u, &q, sets[creased[i].set], &t);
+        EXPECT_OK(vtx_accept(&t.tested, &t.readings, &u, &t.quoted, &q, &a));
+        /* Nothing fitted to the answer: the truth is known here. */
+        EXPECT(fabs(a.estimate - quantity_at(&t.truth_quoted, creased[i].quantity)) < 3 * a.standard_uncertainty);
+    }
 }
 
 /* Far from the limit, on either side, instruments like these decide, and rightly. */
@@ -465,6 +489,7 @@ static const struct test_case tests[] = {
     { "readings at the quoted state return the quoted quantity", readings_at_the_quoted_state_return_the_quoted_quantity },
     { "verdicts are wrong no more often than the risk allows", verdicts_are_wrong_no_more_often_than_the_risk_allows },
     { "verdicts on each quantity are wrong no more often", verdicts_on_each_quantity_are_wrong_no_more_often },
+    { "trials along a crease are answered", trials_along_a_crease_are_answered },
     { "verdicts flip with the quoted value", verdicts_flip_with_the_quoted_value },
     { "uncertainty grows with the distance of the states", uncertainty_grows_with_the_distance_of_the_states },
     { "a test with wet feed on a mountain holds for dry air at sea level", a_test_with_wet_feed_on_a_mountain_holds_for_dry_air_at_sea_level },
