@@ -72,36 +72,41 @@ struct condensate {
     double heat_capacity;
 };
 
-/* From g(T, p) = g of the vapour at saturation + volume (p - saturation pressure), by differentiation. */
+/* From g(T, p) = g of the vapour at saturation + volume (p - saturation pressure), by differentiation. The vapour has its fourth
+ * coefficient here, so that its heat of evaporation fits the slope of the saturation pressure. */
 static inline double condensate_enthalpy(struct saturation s, double density, double pressure, double temperature,
                                          struct virial volume, const struct virials *v, double ideal_vapour_enthalpy)
 {
-    const double rt = gas_constant * temperature, d = density;
-    const double vapour = ideal_vapour_enthalpy + rt * d * (v->ww.value - v->ww.first + d * (v->www.value - 0.5 * v->www.first));
-    return vapour - temperature * (1 / d - volume.value) * s.slope + (volume.value - volume.first) * (pressure - s.pressure);
+    const double rt = gas_constant * temperature, q = s.pressure / rt, d = density;
+    const double vapour = ideal_vapour_enthalpy + rt * d * (v->ww.value - v->ww.first + d * (v->www.value - 0.5 * v->www.first))
+                          + fourth_enthalpy(v->wwww, q, 1, rt);
+    const double gap = 1 / d + fourth_volume(v->wwww, q, 1) - volume.value;
+    return vapour - temperature * gap * s.slope + (volume.value - volume.first) * (pressure - s.pressure);
 }
 
 static inline struct condensate condensate_at(struct saturation s, double pressure, double temperature, struct virial volume,
                                               const struct virials *v, struct ideal_part ideal)
 {
-    const double rt = gas_constant * temperature, over = pressure - s.pressure;
+    const double rt = gas_constant * temperature, q = s.pressure / rt, over = pressure - s.pressure;
     const double b = v->ww.value, bt = v->ww.first, btt = v->ww.second;
     const double c = v->www.value, ct = v->www.first, ctt = v->www.second;
-    const double d = virial_density(s.pressure / rt, b, c);
-    const double vapour_entropy = ideal.entropy - gas_constant * (log(d * rt / standard_atmosphere) + d * (b + bt + 0.5 * d * (c + ct)));
+    const double d = virial_density(q, b, c), heated = 1 + d * (b + bt + d * (c + ct));
+    const double yielding = 1 / (1 + d * (2 * b + 3 * d * c));
+    const struct fourth_part fourth = fourth_part(v->wwww, q, 1);
+    const double vapour_entropy = ideal.entropy - gas_constant * (log(d * rt / standard_atmosphere) + d * (b + bt + 0.5 * d * (c + ct)))
+                                  + fourth.entropy;
     const double vapour_cv = ideal.heat_capacity - gas_constant * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
-    const double pressure_t = gas_constant * d * (1 + d * (b + bt + d * (c + ct)));
-    const double volume_p = -1 / (square(d) * rt * (1 + d * (2 * b + 3 * d * c)));
-    const double volume_t = -volume_p * pressure_t;
-    const double vapour_cp = vapour_cv + temperature * pressure_t * volume_t;
-    const double gap = 1 / d - volume.value;
-    const double volume_first = volume.first / temperature, volume_second = volume.second / square(temperature);
+    const double vapour_cp = vapour_cv + gas_constant * square(heated) * yielding + fourth.heat_capacity;
+    const double vapour_first = heated * yielding / d + fourth.volume_first;  /* T dv/dT */
+    const double vapour_fall = q * yielding / square(d) - fourth.volume_rise; /* -p dv/dp */
+    const double gap = 1 / d + fourth.volume - volume.value;
     struct condensate condensate;
     condensate.volume = volume.value;
-    condensate.entropy = vapour_entropy - gap * s.slope - volume_first * over;
+    condensate.entropy = vapour_entropy - gap * s.slope - volume.first / temperature * over;
     condensate.enthalpy = condensate_enthalpy(s, d, pressure, temperature, volume, v, ideal.enthalpy);
-    condensate.heat_capacity = vapour_cp + temperature * (2 * (volume_first - volume_t) * s.slope - volume_p * square(s.slope)
-                                                          - gap * s.curvature - volume_second * over);
+    condensate.heat_capacity = vapour_cp + 2 * (volume.first - vapour_first) * s.slope
+                               + temperature * (vapour_fall * square(s.slope) / s.pressure - gap * s.curvature)
+                               - volume.second * over / temperature;
     return condensate;
 }
 

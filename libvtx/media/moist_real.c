@@ -8,39 +8,47 @@ struct real_gas real_gas(const struct real_temperature *t, double pressure, doub
     const struct ideal_part water = water_ideal_part(t->temperature, log_t);
     const struct mixture_virials m = mixture_virials(&t->virials, x);
     const double b = m.b.value, bt = m.b.first, btt = m.b.second, c = m.c.value, ct = m.c.first, ctt = m.c.second;
-    const double d = virial_density(pressure / t->rt, b, c);
+    const double q = pressure / t->rt, d = virial_density(q, b, c), v = 1 / d;
+    const struct fourth_part fourth = fourth_part(t->virials.wwww, q, x);
     const double r = gas_constant, atmospheres = d * t->rt / standard_atmosphere;
     /* x ln x tends to 0 with x: no jump and no NaN at dry air or steam. */
     const double mixing = (y > 0 ? y * log(y * atmospheres) : 0) + (x > 0 ? x * log(x * atmospheres) : 0);
-    const double pressure_t = r * d * (1 + d * (b + bt + d * (c + ct)));
-    const double pressure_d = t->rt * (1 + d * (2 * b + 3 * d * c));
+    /* dp/dT over r d, and r t over dp/dd. */
+    const double heated = 1 + d * (b + bt + d * (c + ct)), yielding = 1 / (1 + d * (2 * b + 3 * d * c));
+    const double cv = y * air.heat_capacity + x * water.heat_capacity - r * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
+    const double volume_first = v * heated * yielding + fourth.volume_first;  /* T dv/dT */
+    const double volume_fall = q * square(v) * yielding - fourth.volume_rise; /* -p dv/dp */
     const double molar_mass = y * moist_air_molar_mass + x * water_molar_mass;
     struct real_gas gas;
-    gas.volume = 1 / d;
-    gas.compressibility = pressure / (d * t->rt);
-    gas.enthalpy = y * air.enthalpy + x * water.enthalpy + t->rt * d * (b - bt + d * (c - 0.5 * ct));
-    gas.entropy = y * air.entropy + x * water.entropy - r * (mixing + d * (b + bt + 0.5 * d * (c + ct)));
-    gas.cv = y * air.heat_capacity + x * water.heat_capacity - r * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
-    gas.heat_capacity = gas.cv + t->temperature * square(pressure_t / d) / pressure_d;
-    gas.sound_speed = sqrt(gas.heat_capacity / gas.cv * pressure_d / molar_mass);
-    gas.joule_thomson = (t->temperature * pressure_t / (square(d) * pressure_d) - gas.volume) / gas.heat_capacity;
+    gas.volume = v + fourth.volume;
+    gas.compressibility = q * gas.volume;
+    gas.enthalpy = y * air.enthalpy + x * water.enthalpy + t->rt * d * (b - bt + d * (c - 0.5 * ct))
+                   + fourth_enthalpy(t->virials.wwww, q, x, t->rt);
+    gas.entropy = y * air.entropy + x * water.entropy - r * (mixing + d * (b + bt + 0.5 * d * (c + ct))) + fourth.entropy;
+    gas.heat_capacity = cv + r * square(heated) * yielding + fourth.heat_capacity;
+    gas.cv = gas.heat_capacity - r * q * square(volume_first) / volume_fall;
+    gas.sound_speed = gas.volume * sqrt(gas.heat_capacity * pressure / (gas.cv * volume_fall * molar_mass));
+    gas.joule_thomson = (volume_first - gas.volume) / gas.heat_capacity;
     return gas;
 }
 
 double real_density(const struct real_temperature *t, double pressure, double x)
 {
     const struct virials *v = &t->virials;
-    return virial_density(pressure / t->rt, mixed_second(v->aa.value, v->aw.value, v->ww.value, x),
-                          mixed_third(v->aaa.value, v->aaw.value, v->aww.value, v->www.value, x));
+    const double q = pressure / t->rt;
+    const double density = virial_density(q, mixed_second(v->aa.value, v->aw.value, v->ww.value, x),
+                                          mixed_third(v->aaa.value, v->aaw.value, v->aww.value, v->www.value, x));
+    return density / (1 + density * fourth_volume(v->wwww, q, x));
 }
 
 double real_enthalpy(const struct real_temperature *t, double pressure, double x)
 {
     const struct mixture_virials m = mixture_virials(&t->virials, x);
-    const double d = virial_density(pressure / t->rt, m.b.value, m.c.value);
+    const double q = pressure / t->rt, d = virial_density(q, m.b.value, m.c.value);
     return (1 - x) * ideal_enthalpy(dry_air_heat, air_enthalpy_zero, t->temperature)
            + x * ideal_enthalpy(water_heat, water_enthalpy_zero, t->temperature)
-           + t->rt * d * (m.b.value - m.b.first + d * (m.c.value - 0.5 * m.c.first));
+           + t->rt * d * (m.b.value - m.b.first + d * (m.c.value - 0.5 * m.c.first))
+           + fourth_enthalpy(t->virials.wwww, q, x, t->rt);
 }
 
 /* Liquid from 233.15 K, ice to 273.16 K. */

@@ -144,6 +144,69 @@ static void heat_capacity_of_the_condensate_is_positive(void)
     }
 }
 
+/* Chemical potential of the vapour over RT, from the gas's enthalpy and entropy. */
+static double vapour_potential(const struct real_temperature *t, double pressure, double x)
+{
+    const double step = 3e-4 * x * (1 - x);
+    const struct real_gas drier = real_gas(t, pressure, x - step), gas = real_gas(t, pressure, x), wetter = real_gas(t, pressure, x + step);
+    const double g = gas.enthalpy - t->temperature * gas.entropy;
+    const double slope = (wetter.enthalpy - drier.enthalpy - t->temperature * (wetter.entropy - drier.entropy)) / (2 * step);
+    return (g + (1 - x) * slope) / t->rt;
+}
+
+/* The fourth coefficient is in the properties and not in what decides saturation, see virials.h: what that costs. */
+static void vapour_and_condensate_part_by_the_fourth_coefficient_alone(void)
+{
+    double lowest = 0;
+    for (double p = 2e3; p < 1.6e6; p *= 1.5)
+        for (double t = 243.15; t < 423; t += 5) {
+            const int32_t phase = stable_phase(t);
+            const struct real_temperature at_t = real_temperature(t);
+            const double pure = pure_saturation_pressure(t, phase), x = real_saturation_fraction(&at_t, p, phase);
+            if (x < 3e-3 || x > 0.99)
+                continue;
+            const struct condensate c = real_condensate(&at_t, p, phase);
+            const double condensed = (c.enthalpy - t * c.entropy) / at_t.rt, u = x * p / at_t.rt, v = pure / at_t.rt;
+            const double gap = at_t.virials.wwww * (u * u * u * (4.0 / 3 - x) - v * v * v / 3);
+            EXPECT_WITHIN(vapour_potential(&at_t, p, x) - condensed, gap, 3e-7);
+            EXPECT_WITHIN(gap, 0, 5.1e-5 * (1 - pure / p));
+            lowest = smaller(lowest, gap);
+        }
+    EXPECT(lowest < -4.5e-5);
+}
+
+static void pure_vapour_and_its_condensate_agree(void)
+{
+    for (double t = 200; t < 472; t += 4) {
+        const int32_t phase = stable_phase(t);
+        const struct real_temperature at_t = real_temperature(t);
+        const double p = pure_saturation_pressure(t, phase);
+        const struct real_gas vapour = real_gas(&at_t, p, 1);
+        const struct condensate c = real_condensate(&at_t, p, phase);
+        EXPECT_WITHIN(vapour.enthalpy - c.enthalpy, t * (vapour.entropy - c.entropy), 1e-9 * at_t.rt);
+    }
+}
+
+/* The condensate begins from nothing: no step in what is seen from outside, nor in the gas. */
+static void properties_are_continuous_at_saturation(void)
+{
+    for (double p = 2e3; p < 2e6; p *= 1.9)
+        for (double t = 233; t < 420; t += 7) {
+            struct moist_mixture below, above;
+            const double x = moist_saturation_fraction(VTX_AIR_REAL, p, t, stable_phase(t)), w = moist_humidity_ratio(VTX_AIR_REAL, x);
+            if (!(x < 0.9))
+                continue;
+            moist_equilibrium(VTX_AIR_REAL, p, t, w * (1 - 1e-11), &below);
+            moist_equilibrium(VTX_AIR_REAL, p, t, w * (1 + 1e-11), &above);
+            EXPECT(below.phase == PHASE_NONE && above.phase != PHASE_NONE);
+            EXPECT_WITHIN(above.enthalpy, below.enthalpy, 1e-10 * (1e5 + 2.5e6 * w));
+            EXPECT_WITHIN(above.entropy, below.entropy, 1e-10 * (1e3 + 1e4 * w));
+            EXPECT_NEAR(above.volume, below.volume, 1e-10);
+            EXPECT_NEAR(above.gas_heat_capacity, below.gas_heat_capacity, 1e-9);
+            EXPECT_NEAR(above.sound_speed, below.sound_speed, 1e-9);
+        }
+}
+
 /* The library that jumped here took the vapour's entropy at the total pressure. */
 static void dry_air_is_the_limit_of_humid_air(void)
 {
@@ -158,7 +221,7 @@ static void dry_air_is_the_limit_of_humid_air(void)
     }
 }
 
-/* Truncated after the third coefficient, the series still describes one gas over the whole of the documented range. */
+/* Truncated as it is, the series still describes one gas over the whole of the documented range. */
 static void density_rises_with_pressure_over_the_whole_range(void)
 {
     struct random_state r;
@@ -182,6 +245,9 @@ static const struct test_case tests[] = {
     { "ice is stable below and liquid above", ice_is_stable_below_and_liquid_above },
     { "condensate properties are those of one Gibbs function", condensate_properties_are_those_of_one_gibbs_function },
     { "heat capacity of the condensate is positive", heat_capacity_of_the_condensate_is_positive },
+    { "vapour and condensate part by the fourth coefficient alone", vapour_and_condensate_part_by_the_fourth_coefficient_alone },
+    { "pure vapour and its condensate agree", pure_vapour_and_its_condensate_agree },
+    { "properties are continuous at saturation", properties_are_continuous_at_saturation },
     { "dry air is the limit of humid air", dry_air_is_the_limit_of_humid_air },
     { "density rises with pressure over the whole range", density_rises_with_pressure_over_the_whole_range },
 };

@@ -359,6 +359,31 @@ static void mixing_keeps_enthalpy_and_gains_entropy(void)
     printf("\n    least entropy generation %.3g J/(kg K) REAL, %d mixtures of ice and liquid ", lowest, between);
 }
 
+/* Vapour just below saturation with fog just above it, where the fugacity that decides saturation is not quite that of the properties. */
+static void nearly_equal_saturated_streams_mix_without_loss(void)
+{
+    struct random_state r;
+    int tried = 0;
+    double lowest = 1;
+    random_seed(&r, 34);
+    for (int i = 0; i < 20000; i++) {
+        const double p = random_log_uniform(&r, 2e3, 2e6), t = random_uniform(&r, 250, 400), share = random_uniform(&r, 0, 1);
+        const double x = moist_saturation_fraction(VTX_AIR_REAL, p, t, stable_phase(t)), w = moist_humidity_ratio(VTX_AIR_REAL, x);
+        const double t2 = t + random_uniform(&r, -1, 1) * random_log_uniform(&r, 1e-6, 0.1);
+        const double w1 = w * (1 - random_log_uniform(&r, 1e-7, 1e-2)), w2 = w * (1 + random_log_uniform(&r, 1e-7, 1));
+        vtx_moist_air m;
+        double generation;
+        if (!(x < 0.9) || w2 > MOIST_WATER_MAX || fabs(t - 273.16) < 0.2)
+            continue;
+        tried++;
+        EXPECT_OK(vtx_mixed(VTX_AIR_REAL, p, t, w1, share, t2, w2, 1 - share, &m, &generation));
+        EXPECT(generation > -1e-7);
+        lowest = smaller(lowest, generation);
+    }
+    EXPECT(tried > 10000);
+    printf("\n    least entropy generation %.3g J/(kg K) near saturation ", lowest);
+}
+
 static void mixing_does_not_depend_on_order_or_splitting(void)
 {
     struct random_state r;
@@ -429,6 +454,7 @@ static const struct test_case tests[] = {
     { "heat given and heat wanted are inverse", heat_given_and_heat_wanted_are_inverse },
     { "a separator takes what has condensed", a_separator_takes_what_has_condensed },
     { "mixing keeps enthalpy and gains entropy", mixing_keeps_enthalpy_and_gains_entropy },
+    { "nearly equal saturated streams mix without loss", nearly_equal_saturated_streams_mix_without_loss },
     { "mixing does not depend on order or splitting", mixing_does_not_depend_on_order_or_splitting },
     { "one stream mixes into itself or is throttled", one_stream_mixes_into_itself_or_is_throttled },
     { "what cannot be mixed is refused", what_cannot_be_mixed_is_refused },
