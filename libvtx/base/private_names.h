@@ -175,6 +175,11 @@
 #define signature_uncertainty vtx_private_signature_uncertainty
 #define squared_length vtx_private_squared_length
 #define step_input vtx_private_step_input
+#define store_cached vtx_private_store_cached
+#define store_streamed vtx_private_store_streamed
+#define stream_add vtx_private_stream_add
+#define stream_begin vtx_private_stream_begin
+#define stream_end vtx_private_stream_end
 #define student_probability vtx_private_student_probability
 #define student_quantile vtx_private_student_quantile
 #define suspect_of vtx_private_suspect_of

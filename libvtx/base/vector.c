@@ -1,6 +1,8 @@
 /* The loop behind the batch forms that use the vector unit, and the choice of the instruction set. */
 #include "vector.h"
 
+#include "stream.h"
+
 #if VECTOR_CHOICE
 #include <cpuid.h>
 
@@ -34,6 +36,9 @@ int vector_set(void) { return VECTOR_PLAIN; }
 /* Items of a batch whose columns are longer than usual caches; how many blocks ahead to fetch them (measured: one gains half as much);
  * and the widest step, bytes, that is a column's and not a record's. */
 enum { PREFETCH_FROM = 1 << 18, PREFETCH_BLOCKS = 4, PREFETCH_STRIDE_MAX = 32 };
+
+/* Bytes of records that are written past the caches: measured where both ways take as long. Columns never are: they gain nothing. */
+enum { STREAM_FROM = 1 << 25 };
 
 /* A repeated value needs to be laid out for the first block only, which is whole where there is a second. */
 static void load(double *column, const struct batch_input *in, size_t first, size_t items)
@@ -132,15 +137,59 @@ static void prefetch_block(const struct batch *batch, size_t inputs, size_t outp
                      first + (size_t)(batch->out[c].stride <= PREFETCH_STRIDE_MAX ? PREFETCH_BLOCKS : 1) * VECTOR_ITEMS);
 }
 
-static void store_all(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t outputs,
-                      size_t first, size_t items, int32_t *status)
+void store_cached(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t first, size_t items)
 {
-    if (call->store)
-        call->store(batch, block, 0, first, items);
+    call->store(batch, block, 0, first, items);
+}
+
+void store_streamed(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t items,
+                    struct stream *stream)
+{
+    const size_t room_items = STREAM_BYTES_MAX / call->record;
+    for (size_t at = 0; at < items; at += room_items) {
+        const size_t some = items - at < room_items ? items - at : room_items;
+        const struct batch_output room = { stream_place(stream), (ptrdiff_t)call->record, 0 };
+        const struct batch staged = { batch->in, &room, batch->selector, 0 };
+        call->store(&staged, block, at, 0, some);
+        stream_add(stream, some * call->record);
+    }
+}
+
+static int is_streamed(const struct vector_call *call, const struct batch *batch, size_t n)
+{
+    return call->record > 0 && call->record <= STREAM_BYTES_MAX && batch->out[0].stride == (ptrdiff_t)call->record
+           && n >= STREAM_FROM / call->record;
+}
+
+static char *record_at(const struct batch *batch, size_t i) { return (char *)batch->out[0].base + (ptrdiff_t)i * batch->out[0].stride; }
+
+static void store_all(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t outputs,
+                      size_t first, size_t items, struct stream *stream, int32_t *status)
+{
+    if (stream)
+        store_streamed(call, batch, block, items, stream);
+    else if (call->store)
+        store_cached(call, batch, block, first, items);
     else
         store_columns(batch, block, outputs, first, items);
     if (status)
         memset((char *)status + first * sizeof *status, 0, items * sizeof *status);
+}
+
+/* Stream: begun at the block's first record; null where records do not go past the caches. */
+static size_t store_block(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t outputs,
+                          size_t first, size_t items, struct stream *stream, int32_t *status)
+{
+    if (all_ordinary(block)) {
+        store_all(call, batch, block, outputs, first, items, stream, status);
+        return 0;
+    }
+    if (stream)
+        stream_end(stream);
+    const size_t bad = store_mixed(call, batch, block, outputs, first, items, status);
+    if (stream)
+        stream_begin(stream, record_at(batch, first + items));
+    return bad;
 }
 
 static size_t run_blocks(const struct vector_call *call, size_t records, size_t n, const struct batch *batch, size_t inputs,
@@ -148,21 +197,23 @@ static size_t run_blocks(const struct vector_call *call, size_t records, size_t 
 {
     vector_kernel *const kernel = call->kernel[vector_set()];
     struct vector_block block;
+    struct stream room, *const stream = is_streamed(call, batch, n) ? &room : NULL;
     size_t bad = 0;
     block.record = records ? batch->in[0].base : NULL;
+    if (stream)
+        stream_begin(stream, record_at(batch, 0));
     for (size_t first = 0; first < n; first += VECTOR_ITEMS) {
         const size_t items = n - first < VECTOR_ITEMS ? n - first : VECTOR_ITEMS;
         block.n = (items + VECTOR_LANES - 1) / VECTOR_LANES * VECTOR_LANES;
         for (size_t c = records; c < inputs; c++)
             load(block.in[c - records], &batch->in[c], first, items);
         if (n > PREFETCH_FROM && n - first > (PREFETCH_BLOCKS + 1) * VECTOR_ITEMS)
-            prefetch_block(batch, inputs, outputs, first);
+            prefetch_block(batch, inputs, stream ? 0 : outputs, first);
         kernel(&block);
-        if (all_ordinary(&block))
-            store_all(call, batch, &block, outputs, first, items, status);
-        else
-            bad += store_mixed(call, batch, &block, outputs, first, items, status);
+        bad += store_block(call, batch, &block, outputs, first, items, stream, status);
     }
+    if (stream)
+        stream_end(stream);
     return bad;
 }
 

@@ -11,6 +11,7 @@
 #endif
 
 #include "batch.h"
+#include "stream.h"
 
 /* Instruction sets need their target attribute and a processor to ask; the choice is an ifunc, which musl does not know and
  * under which the thread sanitizer's run time crashes. */
@@ -57,12 +58,22 @@ struct vector_call {
     vector_kernel *kernel[3]; /* by vector_set */
     batch_item *item;         /* the scalar call */
     vector_store *store;      /* null: outputs are the columns, all double */
+    size_t record;            /* bytes, where the only output is a record that store writes in full */
 };
+
+/* Two ways to write a block's first items as records: through the caches from the item `first` on; or past them, to where the stream
+ * stands, for neighbouring records. */
+void store_cached(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t first, size_t items);
+void store_streamed(const struct vector_call *call, const struct batch *batch, const struct vector_block *block, size_t items,
+                    struct stream *stream);
 
 /* batch_run by blocks. A parameter record, if the call has one, is the first input; where it is not the same for all items, or the
  * items are few, batch_run does it. */
 vtx_status vector_run(const struct vector_call *call, int has_record, size_t n, const struct batch_input *in, size_t inputs,
                       const struct batch_output *out, size_t outputs, const int32_t *selector, int32_t *status, size_t *failed);
+
+/* The name of a store that tests call too. */
+#define VECTOR_RECORDS(name) vtx_private_##name##_records
 
 /* One body under several target attributes, which no function can do: name_plain, name_avx2, name_avx512f from the inline
  * function name_block. Where there is no choice the plain one is all three. */

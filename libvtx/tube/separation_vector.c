@@ -58,27 +58,30 @@ static vtx_status separation_item(const struct batch *b, size_t i)
     return answer;
 }
 
-#define PUT(field, value) put_field(to, offsetof(vtx_streams, field), (value), sizeof(double))
+/* Two neighbouring fields with one store. */
+#define PUT_PAIR(field, first, second) put_pair(to + offsetof(vtx_streams, field), (first), (second))
 
-/* What a column does not hold is as separate_by_logarithms gives it without leaks: zero from joule_thomson_drop on. */
-static void put_streams(const struct batch *b, const struct vector_block *block, size_t at, size_t i, size_t items)
+static inline void put_pair(char *to, double first, double second)
+{
+    const double pair[2] = { first, second };
+    memcpy(to, pair, sizeof pair);
+}
+
+vector_store VECTOR_RECORDS(separation);
+
+/* What a column does not hold is as separate_by_drop gives it without leaks: zero from joule_thomson_drop on. */
+void VECTOR_RECORDS(separation)(const struct batch *b, const struct vector_block *block, size_t at, size_t i, size_t items)
 {
     char *to = (char *)b->out[0].base + (ptrdiff_t)i * b->out[0].stride;
     for (size_t k = at; k < at + items; k++, to += b->out[0].stride) {
         const int32_t ending[2] = { (int32_t)block->out[ADVISORIES][k], 0 };
-        PUT(cold_temperature, &block->out[COLD][k]);
-        PUT(cold_temperature_low, &block->out[COLD_LOW][k]);
-        PUT(cold_temperature_high, &block->out[COLD_HIGH][k]);
-        PUT(hot_temperature, &block->out[HOT][k]);
-        PUT(hot_temperature_low, &block->out[HOT_LOW][k]);
-        PUT(hot_temperature_high, &block->out[HOT_HIGH][k]);
-        PUT(cold_fraction, &block->in[COLD_FRACTION][k]);
-        PUT(entropy_generation, &block->out[ENTROPY][k]);
-        PUT(isentropic_efficiency, &block->out[EFFICIENCY][k]);
-        PUT(isentropic_temperature, &block->out[ISENTROPIC][k]);
-        PUT(throttle_temperature, &block->in[INLET_TEMPERATURE][k]);
-        memset(to + offsetof(vtx_streams, joule_thomson_drop), 0,
-               offsetof(vtx_streams, advisories) - offsetof(vtx_streams, joule_thomson_drop));
+        PUT_PAIR(cold_temperature, block->out[COLD][k], block->out[COLD_LOW][k]);
+        PUT_PAIR(cold_temperature_high, block->out[COLD_HIGH][k], block->out[HOT][k]);
+        PUT_PAIR(hot_temperature_low, block->out[HOT_LOW][k], block->out[HOT_HIGH][k]);
+        PUT_PAIR(cold_fraction, block->in[COLD_FRACTION][k], block->out[ENTROPY][k]);
+        PUT_PAIR(isentropic_efficiency, block->out[EFFICIENCY][k], block->out[ISENTROPIC][k]);
+        PUT_PAIR(throttle_temperature, block->in[INLET_TEMPERATURE][k], 0);
+        memset(to + offsetof(vtx_streams, heat_gain), 0, offsetof(vtx_streams, advisories) - offsetof(vtx_streams, heat_gain));
         put_field(to, offsetof(vtx_streams, advisories), ending, sizeof ending);
     }
 }
@@ -90,7 +93,7 @@ vtx_status vtx_tube_separate_batch(size_t n, const vtx_tube *tube, ptrdiff_t tub
                                    const double *cold_fraction, ptrdiff_t cold_fraction_stride, vtx_streams *streams,
                                    ptrdiff_t streams_stride, int32_t *status, size_t *failed)
 {
-    const struct vector_call call = { VECTOR_KERNELS(separation), separation_item, put_streams };
+    const struct vector_call call = { VECTOR_KERNELS(separation), separation_item, VECTOR_RECORDS(separation), sizeof *streams };
     const struct batch_input in[] = { { tube, tube_stride }, { inlet_pressure, inlet_pressure_stride },
                                       { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
                                       { cold_pressure, cold_pressure_stride }, { hot_pressure, hot_pressure_stride },
