@@ -64,6 +64,15 @@ static inline vtx_status worse(vtx_status a, vtx_status b)
 
 static inline vtx_status require(int condition) { return condition ? VTX_OK : VTX_BAD_ARGUMENT; }
 
+/* What input structs keep for later: a number there now would mean something else then. */
+static inline int are_zero(const double *x, size_t count)
+{
+    int zeros = 1;
+    for (size_t i = 0; i < count; i++)
+        zeros &= x[i] == 0;
+    return zeros;
+}
+
 static inline vtx_status check_finite(double x) { return require(is_finite(x)); }
 
 /* Any sign: NaN and infinity are bad, beyond low..high is out of range. */

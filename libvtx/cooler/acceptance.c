@@ -24,8 +24,7 @@ static vtx_status check_quotation(const vtx_quotation *q)
 {
     vtx_status status = require(q->quantity >= VTX_QUOTED_COLD_TEMPERATURE && q->quantity <= VTX_QUOTED_AIR_CONSUMPTION
                                 && q->side >= VTX_TOLERANCE_UPPER && q->side <= VTX_TOLERANCE_INTERVAL);
-    for (int i = 0; i < 4; i++)
-        status = worse(status, require(q->reserved[i] == 0));
+    status = worse(status, require(are_zero(q->reserved, ARRAY_LENGTH(q->reserved))));
     status = worse(status, worse(check_range(q->value, -1e7, 1e7), check_amount(q->tolerance, 1e7)));
     status = worse(status, worse(check_consumer_risk(q->consumer_risk), q->doubt == 0 ? VTX_OK : check_positive(q->doubt, 0.01, 0.5)));
     status = worse(status, worse(check_amount(q->pressure_exponent, 0.5), check_amount(q->back_pressure, 1e5)));

@@ -9,11 +9,8 @@ static const double curvature_step = 0.02;
 
 vtx_status check_goal(const vtx_valve_goal *g)
 {
-    if (!g || (g->branch != VTX_BRANCH_MORE_COLD_AIR && g->branch != VTX_BRANCH_LESS_COLD_AIR))
+    if (!g || (g->branch != VTX_BRANCH_MORE_COLD_AIR && g->branch != VTX_BRANCH_LESS_COLD_AIR) || !are_zero(g->reserved, ARRAY_LENGTH(g->reserved)))
         return VTX_BAD_ARGUMENT;
-    for (size_t i = 0; i < ARRAY_LENGTH(g->reserved); i++)
-        if (g->reserved[i] != 0)
-            return VTX_BAD_ARGUMENT;
     switch (g->goal) {
     case VTX_GOAL_COLD_TEMPERATURE: return check_positive(g->wanted, 50, 500);
     case VTX_GOAL_COLD_FRACTION: return check_share(g->wanted);

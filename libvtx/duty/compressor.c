@@ -126,8 +126,7 @@ vtx_status check_compressor(const vtx_compressor *compressor)
         status = worse(status, check_positive(compressor->receiver_volume, RECEIVER_VOLUME_MIN, RECEIVER_VOLUME_MAX));
     status = worse(status, check_flow_pressure(compressor->cut_in_pressure));
     status = worse(status, check_flow_pressure(compressor->cut_out_pressure));
-    for (size_t i = 0; i < ARRAY_LENGTH(compressor->reserved); i++)
-        status = worse(status, require(compressor->reserved[i] == 0));
+    status = worse(status, require(are_zero(compressor->reserved, ARRAY_LENGTH(compressor->reserved))));
     if (status == VTX_OK)
         status = require(compressor->intake_pressure < compressor->cut_in_pressure
                          && compressor->cut_in_pressure < compressor->cut_out_pressure);

@@ -104,8 +104,7 @@ static vtx_status check_treatment(const vtx_air_treatment *t)
     status = worse(status, check_line(t->model, t->aftercooler_pressure, t->aftercooler_temperature, triple_temperature));
     status = worse(status, check_line(t->model, t->aftercooler_pressure, t->receiver_temperature, triple_temperature));
     status = worse(status, worse(check_share(t->separated_share), check_dryer(t)));
-    for (size_t i = 0; i < ARRAY_LENGTH(t->reserved); i++)
-        status = worse(status, require(t->reserved[i] == 0));
+    status = worse(status, require(are_zero(t->reserved, ARRAY_LENGTH(t->reserved))));
     if (status == VTX_OK)
         status = require(t->intake_pressure < t->aftercooler_pressure && t->dryer_pressure <= t->aftercooler_pressure);
     return status;

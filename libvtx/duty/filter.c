@@ -23,8 +23,7 @@ static vtx_status check_filter(const vtx_filter *filter)
     status = worse(status, check_positive(filter->clean_drop, 1, 1e6));
     status = worse(status, worse(check_share(filter->medium_share), check_positive(filter->medium_share, 0.05, 1)));
     status = worse(status, check_positive(filter->change_drop, 1, 1e7));
-    for (size_t i = 0; i < ARRAY_LENGTH(filter->reserved); i++)
-        status = worse(status, require(filter->reserved[i] == 0));
+    status = worse(status, require(are_zero(filter->reserved, ARRAY_LENGTH(filter->reserved))));
     return status == VTX_OK ? require(filter->change_drop > filter->clean_drop) : status;
 }
 

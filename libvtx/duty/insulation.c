@@ -28,8 +28,7 @@ vtx_status check_covered_tube(const vtx_covered_tube *t)
     vtx_status status = worse(check_positive(t->inside_diameter, 1e-4, 2), check_positive(t->outside_diameter, 1e-4, 3));
     status = worse(status, worse(check_positive(t->wall_conductivity, 0.01, 3000), check_positive(t->inside_coefficient, 1, 1e6)));
     status = worse(status, worse(check_amount(t->cover_thickness, 1), check_positive(t->cover_conductivity, 0.001, 100)));
-    for (size_t i = 0; i < ARRAY_LENGTH(t->reserved); i++)
-        status = worse(status, require(t->reserved[i] == 0));
+    status = worse(status, require(are_zero(t->reserved, ARRAY_LENGTH(t->reserved))));
     return status != VTX_OK ? status : require(t->outside_diameter > t->inside_diameter);
 }
 

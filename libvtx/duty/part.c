@@ -35,8 +35,7 @@ static vtx_status check_part(const vtx_part *p)
     vtx_status status = worse(check_positive(p->mass, 1e-9, 1e6), check_positive(p->heat_capacity, 50, 10000));
     status = worse(status, worse(check_positive(p->area, 1e-9, 1e5), check_positive(p->conductivity, 0.01, 3000)));
     status = worse(status, worse(check_positive(p->half_thickness, 1e-6, 5), check_amount(p->heat_load, 1e7)));
-    for (size_t i = 0; i < ARRAY_LENGTH(p->reserved); i++)
-        status = worse(status, require(p->reserved[i] == 0));
+    status = worse(status, require(are_zero(p->reserved, ARRAY_LENGTH(p->reserved))));
     return worse(status, require(p->reserved_code == 0));
 }
 

@@ -31,8 +31,7 @@ vtx_status check_room(const vtx_room *r)
     status = worse(status, worse(check_share(r->relative_humidity), check_amount(r->air_speed, 100)));
     status = worse(status, worse(check_share(r->emissivity),
                                  r->surroundings_temperature == 0 ? VTX_OK : check_positive(r->surroundings_temperature, 200, 400)));
-    for (size_t i = 0; i < ARRAY_LENGTH(r->reserved); i++)
-        status = worse(status, require(r->reserved[i] == 0));
+    status = worse(status, require(are_zero(r->reserved, ARRAY_LENGTH(r->reserved))));
     return worse(status, require(r->reserved_code == 0 && (r->model == VTX_AIR_IDEAL || r->model == VTX_AIR_REAL)));
 }
 

@@ -65,8 +65,7 @@ static vtx_status check_tool(const vtx_tool *t)
     status = worse(status, worse(check_amount(t->holder_conductance, 1e4), check_air(t->holder_temperature)));
     status = worse(status, worse(check_amount(t->tip_length, 1), check_positive(t->tip_section, 1e-10, 1)));
     status = worse(status, t->contact_radius == 0 ? VTX_OK : check_positive(t->contact_radius, 1e-6, 0.1));
-    for (size_t i = 0; i < ARRAY_LENGTH(t->reserved); i++)
-        status = worse(status, require(t->reserved[i] == 0));
+    status = worse(status, require(are_zero(t->reserved, ARRAY_LENGTH(t->reserved))));
     return status;
 }
 

@@ -50,8 +50,7 @@ static vtx_status check_skin(const vtx_skin *s)
     if (!s)
         return VTX_BAD_ARGUMENT;
     vtx_status status = worse(check_positive(s->temperature, 273.15, 318.15), check_positive(s->effusivity, 500, 3000));
-    for (size_t i = 0; i < ARRAY_LENGTH(s->reserved); i++)
-        status = worse(status, require(s->reserved[i] == 0));
+    status = worse(status, require(are_zero(s->reserved, ARRAY_LENGTH(s->reserved))));
     return status;
 }
 

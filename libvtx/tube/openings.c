@@ -38,10 +38,7 @@ static vtx_status check_openings(const vtx_openings *o)
 {
     if (!o)
         return VTX_BAD_ARGUMENT;
-    int zeros = 1;
-    for (size_t i = 0; i < ARRAY_LENGTH(o->reserved); i++)
-        zeros &= o->reserved[i] == 0;
-    return worse(worse(require(zeros), worse(check_positive(o->inlet_area, 1e-9, 0.1), check_positive(o->cold_area, 1e-9, 0.1))),
+    return worse(worse(require(are_zero(o->reserved, ARRAY_LENGTH(o->reserved))), worse(check_positive(o->inlet_area, 1e-9, 0.1), check_positive(o->cold_area, 1e-9, 0.1))),
                  worse(check_amount(o->hot_area, 0.1), worse(check_amount(o->inlet_uncertainty, 1),
                                                              worse(check_amount(o->cold_uncertainty, 1), check_amount(o->hot_uncertainty, 1)))));
 }

@@ -144,8 +144,7 @@ static vtx_status check_probe(const vtx_probe *p)
     status = worse(status, worse(check_positive(p->room_temperature, 150, 400), check_amount(p->room_uncertainty, uncertainty_max)));
     status = worse(status, worse(check_positive(p->stem_temperature, 150, 1000), check_amount(p->stem_temperature_uncertainty, uncertainty_max)));
     status = worse(status, check_positive(p->start_temperature, 150, 1000));
-    for (size_t i = 0; i < ARRAY_LENGTH(p->reserved); i++)
-        status = worse(status, require(p->reserved[i] == 0));
+    status = worse(status, require(are_zero(p->reserved, ARRAY_LENGTH(p->reserved))));
     return status;
 }
 

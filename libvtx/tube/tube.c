@@ -36,9 +36,7 @@ vtx_status check_tube(const vtx_tube *t)
     const int efficiencies = t->efficiency_low > 0 && t->efficiency_low <= t->peak_efficiency &&
                              t->peak_efficiency <= t->efficiency_high && t->efficiency_high <= 1;
     const int fraction = t->coldest_fraction > 0 && t->coldest_fraction < 0.5;
-    int zeros = t->spare == 0;
-    for (size_t i = 0; i < ARRAY_LENGTH(t->reserved); i++)
-        zeros &= t->reserved[i] == 0;
+    const int zeros = (t->spare == 0) & are_zero(t->reserved, ARRAY_LENGTH(t->reserved));
     vtx_status status = require(efficiencies && fraction && zeros && (t->basis == VTX_TUBE_UNCALIBRATED || t->basis == VTX_TUBE_CALIBRATED));
     status = worse(status, worse(check_range(t->pressure_exponent, -1, 1), check_positive(t->reference_ratio, 1, 100)));
     status = worse(status, worse(check_amount(t->cold_leak, 10), check_amount(t->hot_leak, 10)));
