@@ -85,18 +85,11 @@ vtx_status vtx_component_outlet_pressure(const vtx_component *component, double 
     if (status != VTX_OK)
         return poison(outlet_pressure, status);
     const double limit = conductance_slope(component->sonic_conductance, inlet_temperature) * inlet_pressure;
-    if (mass_flow > limit * (1 + LIMIT_ROUNDING)) {
-        if (attainable_mass_flow)
-            *attainable_mass_flow = limit;
+    if (!flow_passes(mass_flow, limit, attainable_mass_flow))
         return poison(outlet_pressure, VTX_NO_SOLUTION);
-    }
     const double open = span_share(component, mass_flow / limit) * subsonic_span(component, inlet_pressure);
     *outlet_pressure = inlet_pressure - (component->cracking_pressure + open);
-    if (*outlet_pressure < FLOW_PRESSURE_MIN)
-        return poison(outlet_pressure, VTX_OUT_OF_RANGE);
-    if (attainable_mass_flow)
-        *attainable_mass_flow = limit;
-    return VTX_OK;
+    return finish_outlet_pressure(outlet_pressure, attainable_mass_flow);
 }
 
 /* pull is the inlet pressure that a choked component would need. */

@@ -36,6 +36,20 @@ static const double dry_air_gamma = 1.4;
 /* An inverse may be asked for exactly the flow that the forward law gave at its limit, rounding included. */
 #define LIMIT_ROUNDING (16 * DBL_EPSILON)
 
+/* Both ends of every call for the pressure behind a restriction; attainable may be null. The first: does the flow pass? */
+static inline int flow_passes(double mass_flow, double limit, double *attainable)
+{
+    if (attainable)
+        *attainable = limit;
+    return !(mass_flow > limit * (1 + LIMIT_ROUNDING));
+}
+
+/* The second: is what it leaves covered? */
+static inline vtx_status finish_outlet_pressure(double *outlet_pressure, double *attainable)
+{
+    return *outlet_pressure < FLOW_PRESSURE_MIN ? poison(outlet_pressure, poison(attainable, VTX_OUT_OF_RANGE)) : VTX_OK;
+}
+
 static inline vtx_status check_gamma(double gamma)
 {
     if (!is_finite(gamma) || gamma <= 1)

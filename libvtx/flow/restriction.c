@@ -57,17 +57,10 @@ vtx_status vtx_orifice_outlet_pressure(const vtx_gas *gas, double mass_flow, dou
         return poison(outlet_pressure, status);
     const double effective = area * discharge_coefficient;
     const double limit = effective * orifice_choked_flux(gas, inlet_pressure, inlet_temperature);
-    if (mass_flow > limit * (1 + LIMIT_ROUNDING)) {
-        if (attainable_mass_flow)
-            *attainable_mass_flow = limit;
+    if (!flow_passes(mass_flow, limit, attainable_mass_flow))
         return poison(outlet_pressure, VTX_NO_SOLUTION);
-    }
     *outlet_pressure = orifice_outlet_pressure(gas, mass_flow / effective, inlet_pressure, inlet_temperature);
-    if (*outlet_pressure < FLOW_PRESSURE_MIN)
-        return poison(outlet_pressure, VTX_OUT_OF_RANGE);
-    if (attainable_mass_flow)
-        *attainable_mass_flow = limit;
-    return VTX_OK;
+    return finish_outlet_pressure(outlet_pressure, attainable_mass_flow);
 }
 
 vtx_status vtx_orifice_inlet_pressure(const vtx_gas *gas, double mass_flow, double area, double discharge_coefficient,
@@ -126,17 +119,10 @@ vtx_status vtx_conductance_outlet_pressure(double mass_flow, double conductance,
     if (status != VTX_OK)
         return poison(outlet_pressure, status);
     const double limit = conductance_slope(conductance, inlet_temperature) * inlet_pressure;
-    if (mass_flow > limit * (1 + LIMIT_ROUNDING)) {
-        if (attainable_mass_flow)
-            *attainable_mass_flow = limit;
+    if (!flow_passes(mass_flow, limit, attainable_mass_flow))
         return poison(outlet_pressure, VTX_NO_SOLUTION);
-    }
     *outlet_pressure = conductance_outlet_pressure(critical_ratio, mass_flow / limit, inlet_pressure);
-    if (*outlet_pressure < FLOW_PRESSURE_MIN)
-        return poison(outlet_pressure, VTX_OUT_OF_RANGE);
-    if (attainable_mass_flow)
-        *attainable_mass_flow = limit;
-    return VTX_OK;
+    return finish_outlet_pressure(outlet_pressure, attainable_mass_flow);
 }
 
 vtx_status vtx_conductance_inlet_pressure(double mass_flow, double conductance, double critical_ratio,

@@ -155,21 +155,13 @@ vtx_status vtx_sharp_orifice_outlet_pressure(const vtx_gas *gas, int32_t law, do
     const double gamma = gas->heat_capacity_ratio;
     const double scale = area * inlet_pressure / sqrt(specific_gas_constant(gas) * inlet_temperature);
     const double limit = scale * edge_coefficient(law, gamma, 1) * critical_flow_function(gamma);
-    if (mass_flow > limit * (1 + LIMIT_ROUNDING)) {
-        if (attainable_mass_flow)
-            *attainable_mass_flow = limit;
+    if (!flow_passes(mass_flow, limit, attainable_mass_flow))
         return poison(outlet_pressure, VTX_NO_SOLUTION);
-    }
     struct edge_wish wish = { gamma, smaller(mass_flow, limit) / scale, law };
-    status = solve_loss(&wish, &loss);
-    if (status != VTX_OK)
-        return poison(outlet_pressure, VTX_NOT_CONVERGED);
+    if (solve_loss(&wish, &loss) != VTX_OK)
+        return poison(outlet_pressure, poison(attainable_mass_flow, VTX_NOT_CONVERGED));
     *outlet_pressure = inlet_pressure - inlet_pressure * loss;
-    if (*outlet_pressure < FLOW_PRESSURE_MIN)
-        return poison(outlet_pressure, VTX_OUT_OF_RANGE);
-    if (attainable_mass_flow)
-        *attainable_mass_flow = limit;
-    return VTX_OK;
+    return finish_outlet_pressure(outlet_pressure, attainable_mass_flow);
 }
 
 vtx_status vtx_sharp_orifice_inlet_pressure(const vtx_gas *gas, int32_t law, double mass_flow, double area,

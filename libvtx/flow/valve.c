@@ -140,17 +140,10 @@ vtx_status vtx_valve_outlet_pressure(const vtx_gas *gas, const vtx_valve *valve,
     const struct valve_law law = valve_law_of(gas->heat_capacity_ratio, valve, valve->flow_coefficient);
     const double scale = valve_scale(&law, gas, inlet_pressure, inlet_temperature);
     const double limit = scale * cubic(largest_z(&law));
-    if (mass_flow > limit * (1 + LIMIT_ROUNDING)) {
-        if (attainable_mass_flow)
-            *attainable_mass_flow = limit;
+    if (!flow_passes(mass_flow, limit, attainable_mass_flow))
         return poison(outlet_pressure, VTX_NO_SOLUTION);
-    }
     *outlet_pressure = inlet_pressure - inlet_pressure * law.x_choked * square(cubic_root(mass_flow / scale));
-    if (*outlet_pressure < FLOW_PRESSURE_MIN)
-        return poison(outlet_pressure, VTX_OUT_OF_RANGE);
-    if (attainable_mass_flow)
-        *attainable_mass_flow = limit;
-    return VTX_OK;
+    return finish_outlet_pressure(outlet_pressure, attainable_mass_flow);
 }
 
 /* pull = flow over the scale at the outlet pressure: z (1 - z^2/3)/(1 - x_choked z^2), the last factor being p1/p2. */
