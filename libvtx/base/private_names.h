@@ -22,7 +22,6 @@
 #define check_covered_tube vtx_private_check_covered_tube
 #define check_figure vtx_private_check_figure
 #define check_goal vtx_private_check_goal
-#define check_input_uncertainties vtx_private_check_input_uncertainties
 #define check_jet vtx_private_check_jet
 #define check_laws vtx_private_check_laws
 #define check_reading vtx_private_check_reading

@@ -191,10 +191,8 @@ vtx_status vtx_accept(const vtx_job *tested, const vtx_service_readings *reading
     double steps[INPUTS];
     vtx_status status = worse(require(readings != NULL && uncertainty != NULL && quotation != NULL && acceptance != NULL),
                               worse(job_check(tested), job_check(quoted)));
-    if (status == VTX_OK) {
-        gather_input_uncertainties(tested, uncertainty, steps);
-        status = worse(check_input_uncertainties(uncertainty, steps), check_quotation(quotation));
-    }
+    if (status == VTX_OK)
+        status = worse(gather_input_uncertainties(tested, uncertainty, steps), check_quotation(quotation));
     if (status == VTX_OK)
         status = transfer_open(tested, readings, uncertainty, quoted, quotation, &t);
     if (status == VTX_OK)

@@ -67,8 +67,7 @@ static vtx_status shown_after_step(const vtx_job *job, int input, double by, dou
 vtx_status evidence_doubt_inputs(const vtx_job *job, const vtx_input_uncertainty *u, struct evidence *e)
 {
     double steps[INPUTS], middle[READINGS];
-    gather_input_uncertainties(job, u, steps);
-    vtx_status status = worse(check_input_uncertainties(u, steps), shown_after_step(job, 0, 0, middle));
+    vtx_status status = worse(gather_input_uncertainties(job, u, steps), shown_after_step(job, 0, 0, middle));
     for (int n = 0; n < INPUTS && status == VTX_OK; n++) {
         double below[READINGS], above[READINGS];
         if (steps[n] == 0 || n == VTX_INPUT_TARGET_TEMPERATURE - VTX_INPUT_SUPPLY_PRESSURE)

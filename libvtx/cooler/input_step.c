@@ -4,8 +4,10 @@
 /* Distance between the 10 and 90 % points of a normal distribution, in standard deviations. */
 static const double band_deviations = 2.5631031310892007;
 
-void gather_input_uncertainties(const vtx_job *job, const vtx_input_uncertainty *u, double steps[INPUTS])
+vtx_status gather_input_uncertainties(const vtx_job *job, const vtx_input_uncertainty *u, double steps[INPUTS])
 {
+    /* Steps larger than these are no uncertainties. */
+    static const double most[INPUTS] = { 5e5, 30, 30, 1e4, 30, 0.5, 0.5, 0.3, 0.5, 0.2, 100, 0.9 };
     const double all[INPUTS] = { u->supply_pressure, u->supply_temperature, u->supply_humidity, u->site_pressure, u->site_temperature,
                                  u->site_humidity, u->rated_flow, u->setting, u->tube_efficiency, u->coldest_fraction,
                                  u->target_temperature, u->line_loss };
@@ -13,6 +15,10 @@ void gather_input_uncertainties(const vtx_job *job, const vtx_input_uncertainty 
     if (u->tube_efficiency < 0)
         steps[VTX_INPUT_TUBE_EFFICIENCY - VTX_INPUT_SUPPLY_PRESSURE] =
             (job->cooler.tube.efficiency_high - job->cooler.tube.efficiency_low) / band_deviations;
+    vtx_status status = require(is_finite(u->tube_efficiency));
+    for (int i = 0; i < INPUTS; i++)
+        status = worse(status, check_amount(steps[i], most[i]));
+    return status;
 }
 
 void step_input(vtx_job *job, int32_t input, double by)
@@ -49,14 +55,4 @@ void step_input(vtx_job *job, int32_t input, double by)
         }
         break;
     }
-}
-
-vtx_status check_input_uncertainties(const vtx_input_uncertainty *u, const double steps[INPUTS])
-{
-    /* Steps larger than these are no uncertainties. */
-    static const double most[INPUTS] = { 5e5, 30, 30, 1e4, 30, 0.5, 0.5, 0.3, 0.5, 0.2, 100, 0.9 };
-    vtx_status status = worse(require(is_finite(u->tube_efficiency)), VTX_OK);
-    for (int i = 0; i < INPUTS; i++)
-        status = worse(status, check_amount(steps[i], most[i]));
-    return status;
 }

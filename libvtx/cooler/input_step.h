@@ -8,10 +8,9 @@
 
 enum { INPUTS = 12 };
 
-/* Standard uncertainties in the order of enum vtx_input; a tube efficiency below 0 becomes that of the tube's own band. */
-void gather_input_uncertainties(const vtx_job *job, const vtx_input_uncertainty *u, double steps[INPUTS]);
-
-vtx_status check_input_uncertainties(const vtx_input_uncertainty *u, const double steps[INPUTS]);
+/* Standard uncertainties in the order of enum vtx_input; a tube efficiency below 0 becomes that of the tube's own band.
+ * OK, BAD_ARGUMENT, OUT_OF_RANGE */
+vtx_status gather_input_uncertainties(const vtx_job *job, const vtx_input_uncertainty *u, double steps[INPUTS]);
 
 /* input: enum vtx_input; by: in the unit of its uncertainty. Steps that run into an end of the input's own range stop there. */
 void step_input(vtx_job *job, int32_t input, double by);

@@ -19,8 +19,7 @@ vtx_status service_fit_open(struct service_fit *f, const vtx_job *job, const vtx
     if (status != VTX_OK)
         return status;
     memset(f, 0, sizeof *f);
-    gather_input_uncertainties(job, uncertainty, f->deviation);
-    status = check_input_uncertainties(uncertainty, f->deviation);
+    status = gather_input_uncertainties(job, uncertainty, f->deviation);
     if (status == VTX_OK && readings)
         status = gather_evidence(readings, &f->evidence);
     return status == VTX_OK ? fault_open(job, &f->job) : status;

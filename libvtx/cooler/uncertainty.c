@@ -77,10 +77,8 @@ vtx_status vtx_job_uncertainty(const vtx_job *job, const vtx_input_uncertainty *
 {
     double steps[INPUTS];
     vtx_status status = worse(require(result != NULL && uncertainty != NULL), worse(job_check(job), check_figure(figure)));
-    if (status == VTX_OK) {
-        gather_input_uncertainties(job, uncertainty, steps);
-        status = check_input_uncertainties(uncertainty, steps);
-    }
+    if (status == VTX_OK)
+        status = gather_input_uncertainties(job, uncertainty, steps);
     if (status == VTX_OK)
         status = propagate(job, steps, figure, result);
     return status == VTX_OK ? VTX_OK : POISON_STRUCT(result, vtx_figure_uncertainty, measure_next, status);
@@ -127,10 +125,8 @@ vtx_status vtx_job_second_order(const vtx_job *job, const vtx_input_uncertainty 
 {
     double steps[INPUTS];
     vtx_status status = worse(require(result != NULL && uncertainty != NULL), worse(job_check(job), check_figure(figure)));
-    if (status == VTX_OK) {
-        gather_input_uncertainties(job, uncertainty, steps);
-        status = check_input_uncertainties(uncertainty, steps);
-    }
+    if (status == VTX_OK)
+        status = gather_input_uncertainties(job, uncertainty, steps);
     if (status == VTX_OK)
         status = propagate_to_second_order(job, steps, figure, result);
     return status == VTX_OK ? VTX_OK : POISON_STRUCT(result, vtx_second_order, enough, status);
