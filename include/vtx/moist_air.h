@@ -126,7 +126,7 @@ VTX_API vtx_status vtx_moist_air_humidity(int32_t model, double pressure, double
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the dew point lies outside its range)
  * accuracy  REAL, of ASHRAE RP-1485: 1.3e-4 K to 10 bar and 80 degC, 1e-3 K at 20 bar; within 12 K of 273.16 K up to 0.01 K lower at
- *           8 bar (see vtx_saturation_humidity_ratio); back to the humidity ratio within 3e-11 K to 1 MPa, 4e-10 K to 5 MPa
+ *           8 bar (see vtx_saturation_humidity_ratio); back to the humidity ratio within 3e-11 K
  * source    IAPWS R7-97(2012) saturation; REAL: virial equation of state of RP-1485 (Herrmann, Kretzschmar, Gatley 2009)
  */
 VTX_API vtx_status vtx_dew_point(int32_t model, double pressure, double humidity_ratio, double *temperature);
@@ -139,8 +139,7 @@ VTX_API vtx_status vtx_dew_point(int32_t model, double pressure, double humidity
  * temperature     out  K      100..273.16
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where there is a dew point above 273.16 K instead)
- * accuracy  REAL, of ASHRAE RP-1485: 1e-4 K to 10 bar, 1e-3 K at 20 bar; back to the humidity ratio within
- *           2e-11 K to 1 MPa, 2e-10 K to 5 MPa
+ * accuracy  REAL, of ASHRAE RP-1485: 1e-4 K to 10 bar, 1e-3 K at 20 bar; back to the humidity ratio within 1e-11 K
  * source    IAPWS R14-08(2011) sublimation; REAL: virial equation of state of RP-1485 (Herrmann, Kretzschmar, Gatley 2009)
  */
 VTX_API vtx_status vtx_frost_point(int32_t model, double pressure, double humidity_ratio, double *temperature);

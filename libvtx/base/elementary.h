@@ -102,6 +102,9 @@ static inline double exponential(double x)
     return power + power * (r + r * r * exponential_tail(r));
 }
 
+/* The same within half of ln 2 of 0. */
+static inline double small_exponential(double x) { return 1 + (x + x * x * exponential_tail(x)); }
+
 /* 1 - e^-x for x within 0..700: e^-x = 2^-k e^-r with r within half of ln 2. */
 static inline double decay(double x)
 {

@@ -209,7 +209,7 @@ vtx_status moist_convert_humidity(int32_t model, double pressure, double tempera
     struct moist_place place;
     int condenses;
     double x;
-    put_moist_place(&place, model, pressure, temperature);
+    put_measured_place(&place, model, pressure, temperature, property == VTX_WET_BULB || wanted == VTX_WET_BULB);
     const vtx_status status = vapour_of_humidity(&place, property, value, &x, &condenses);
     if (status != VTX_OK)
         return status;
@@ -229,7 +229,7 @@ double moist_property(int32_t model, const struct moist_mixture *air, int32_t pr
     default: break;
     }
     struct moist_place place;
-    put_moist_place(&place, model, air->pressure, air->temperature);
+    put_measured_place(&place, model, air->pressure, air->temperature, property == VTX_WET_BULB);
     return humidity_measure(&place, air->vapour_fraction, air->phase, property);
 }
 

@@ -18,7 +18,7 @@ double moist_saturation_fraction(int32_t model, double pressure, double temperat
 {
     if (model == VTX_AIR_IDEAL)
         return smaller(1, pure_saturation_pressure(temperature, phase) / pressure);
-    const struct real_temperature t = real_temperature(temperature);
+    const struct real_temperature t = plain_temperature(temperature);
     return real_saturation_fraction(&t, pressure, phase);
 }
 

@@ -22,6 +22,16 @@ static inline void put_moist_place(struct moist_place *place, int32_t model, dou
         place->at = real_temperature(temperature);
 }
 
+/* The same for measures of humidity other than the wet bulb, which alone asks for enthalpies. */
+static inline void put_measured_place(struct moist_place *place, int32_t model, double pressure, double temperature, int enthalpies)
+{
+    place->model = model;
+    place->pressure = pressure;
+    place->at.temperature = temperature;
+    if (model == VTX_AIR_REAL)
+        place->at = enthalpies ? real_temperature(temperature) : plain_temperature(temperature);
+}
+
 /* What relative humidity refers to: the mole fraction at saturation over a phase. Where air holds any amount of vapour the
  * enhancement factor is held at 1 and it is saturation pressure over pressure, above 1. */
 double reference_fraction(const struct moist_place *place, int32_t phase);

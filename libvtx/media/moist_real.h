@@ -13,10 +13,23 @@ struct real_temperature {
     struct virials virials;
 };
 
-static ALWAYS_INLINE struct real_temperature real_temperature(double temperature)
+static inline struct real_temperature real_temperature(double temperature)
 {
     const double logarithm = log(temperature);
     const struct real_temperature t = { temperature, logarithm, gas_constant * temperature, virials_at(temperature, logarithm) };
+    return t;
+}
+
+/* The same without derivatives, which are zero: enough for density and saturation. */
+static inline struct real_temperature plain_temperature(double temperature)
+{
+    const double logarithm = log(temperature);
+    const struct virials v = virials_at(temperature, logarithm);
+    const struct real_temperature t = {
+        temperature, logarithm, gas_constant * temperature,
+        { { v.aa.value, 0, 0 }, { v.aw.value, 0, 0 }, { v.ww.value, 0, 0 },
+          { v.aaa.value, 0, 0 }, { v.aaw.value, 0, 0 }, { v.aww.value, 0, 0 }, { v.www.value, 0, 0 } }
+    };
     return t;
 }
 

@@ -57,11 +57,11 @@ static ALWAYS_INLINE void dry_air_virials(double temperature, const struct broke
     const double tau_1_6 = 1.2187802975323613 * tau2 * p->by_minus_0_4;
     struct virial b = { 0.118160747229, 0, 0 };
     struct virial c = { 0.0714140178971, 0, 0 };
+    add_power(&b, 0.0148287891978 * tau2 * tau * sqrt(tau), 3.5);
     add_power(&b, 0.713116392079 * 0.8493985679228914 * p->by_0_33, 0.33);
     add_power(&b, -1.61824192067 * 0.9950659475617481 * tau * p->by_0_01, 1.01);
     add_power(&b, -0.101365037912 * tau_1_6, 1.6);
     add_power(&b, -0.146629609713 * tau2 * tau_1_6, 3.6);
-    add_power(&b, 0.0148287891978 * tau2 * tau * sqrt(tau), 3.5);
     add_power(&c, 0.101365037912 * tau_1_6, 1.6);
     v->aa = scaled(b, 1 / density);
     v->aaa = scaled(c, 2 / square(density));
@@ -129,9 +129,9 @@ static ALWAYS_INLINE void cross_virials(double temperature, const struct broken_
 static ALWAYS_INLINE struct virials virials_at(double temperature, double log_temperature)
 {
     struct virials v;
+    water_virials(temperature, &v);
     const struct broken_powers p = broken_powers(log_temperature);
     dry_air_virials(temperature, &p, &v);
-    water_virials(temperature, &v);
     cross_virials(temperature, &p, &v);
     return v;
 }
@@ -165,19 +165,29 @@ static inline struct mixture_virials mixture_virials(const struct virials *v, do
     return m;
 }
 
-/* Molar density, mol/m3, of the gas whose pressure over RT is q: Newton on q = rho + B rho^2 + C rho^3 from the reversed series.
- * Within the ranges that the public functions accept, the cubic rises all the way from 0 to the root. */
-static inline double virial_density(double q, double b, double c)
+/* q = rho + B rho^2 + C rho^3 reversed: from its series, to the fifth order. */
+static ALWAYS_INLINE double virial_density_start(double q, double b, double c)
 {
     const double u = b * q, w = c * q * q, uu = u * u;
-    double density = u > -0.2 ? q * (1 - u + (2 * uu - w) + u * (5 * w - 5 * uu) + (uu * (14 * uu - 21 * w) + 3 * w * w)) : q / (1 + u);
+    return u > -0.2 ? q * (1 - u + (2 * uu - w) + u * (5 * w - 5 * uu) + (uu * (14 * uu - 21 * w) + 3 * w * w)) : q / (1 + u);
+}
+
+/* The share by which a density is too high, by Newton. */
+static ALWAYS_INLINE double virial_density_step(double density, double q, double b, double c)
+{
+    return (((c * density + b) * density + 1) * density - q) / (((3 * c * density + 2 * b) * density + 1) * density);
+}
+
+/* Molar density, mol/m3, of the gas whose pressure over RT is q. Within the ranges that the public functions accept, the cubic rises
+ * all the way from 0 to the root. */
+static inline double virial_density(double q, double b, double c)
+{
+    double density = virial_density_start(q, b, c);
     for (int i = 0; i < 12; i++) {
-        const double excess = ((c * density + b) * density + 1) * density - q;
-        const double slope = (3 * c * density + 2 * b) * density + 1;
-        const double step = excess / slope;
-        density -= step;
+        const double step = virial_density_step(density, q, b, c);
+        density -= density * step;
         /* the next one would be its square times b q, which is below 0.2 */
-        if (fabs(step) < 3e-7 * density)
+        if (fabs(step) < 3e-7)
             break;
     }
     return density;
