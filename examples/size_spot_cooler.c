@@ -3,6 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "figures.h"
 #include "report.h"
 #include "spot_job.h"
 #include "spot_more.h"
@@ -11,8 +12,9 @@ enum { EXIT_MET = 0, EXIT_NOT_MET = 1, EXIT_INPUT = 2, EXIT_LIBRARY = 3 };
 
 static void print_help(void)
 {
-    printf("size_spot_cooler [--units both|si|us] [JOB.ini]\n\n"
+    printf("size_spot_cooler [--json] [--units both|si|us] [JOB.ini]\n\n"
            "Sizes a vortex-tube spot cooler for the job in the file, or for a built-in job when no file is given.\n"
+           "--json writes the figures of the report for programs, in SI units (K, Pa absolute, W, kg/s, m3/s, s, m), by the library's codes.\n"
            "--show-job prints the built-in job as a file to start from; --version the version.\n\n"
            "Keys of a job file, each value with its unit:\n%s%s\n"
            "Exit codes: %d a cooler of the list meets the wish, %d none does, %d the call or the job file is not accepted\n"
@@ -30,50 +32,59 @@ static void print_job(const struct spot_job *s)
     const vtx_job *j = &s->job;
     double humidity_ratio = 0;
     vtx_supply_humidity_ratio(&j->supply, j->setting.model, &humidity_ratio);
-    printf("THE JOB AS UNDERSTOOD\n");
-    printf("  work              %s\n", s->work);
-    printf("  site              ");
+    figures_section("job");
+    say("THE JOB AS UNDERSTOOD\n");
+    say("  work              %s\n", noted_text("work", s->work));
+    say("  site              ");
     if (isfinite(s->altitude))
-        printf("%.0f m above sea level, ", s->altitude);
-    printf("barometer %s, room %s, %.0f %% relative humidity\n", report_absolute(j->site.pressure), report_temperature(j->site.temperature),
-           100 * j->site.relative_humidity);
-    printf("  supply            %s, that is %s, at %s\n", report_gauge(j->supply.pressure, j->site.pressure),
-           report_absolute(j->supply.pressure), report_temperature(j->supply.temperature));
-    printf("  water in it       %.3f g/kg of dry air, from its %s", 1000 * humidity_ratio, humidity_kind_text(j->supply.humidity_kind));
+        say("%.0f m above sea level, ", noted("altitude", s->altitude));
+    say("barometer %s, room %s, %.0f %% relative humidity\n", report_absolute(noted("barometer", j->site.pressure)),
+        report_temperature(noted("room_temperature", j->site.temperature)), 100 * noted("room_relative_humidity", j->site.relative_humidity));
+    say("  supply            %s, that is %s, at %s\n", report_gauge(j->supply.pressure, j->site.pressure),
+        report_absolute(noted("supply_pressure", j->supply.pressure)), report_temperature(noted("supply_temperature", j->supply.temperature)));
+    say("  water in it       %.3f g/kg of dry air, from its %s",
+        1000 * noted("humidity_ratio", humidity_ratio), noted_text("humidity_given_as", humidity_kind_text(j->supply.humidity_kind)));
     if (j->supply.humidity_kind != VTX_SUPPLY_HUMIDITY_RATIO)
-        printf(" of %s", report_temperature(j->supply.humidity));
-    printf("\n  wish              take %s from work that may have %s", report_power(s->requirements.capacity),
-           report_temperature(j->duty.target_temperature));
+        say(" of %s", report_temperature(noted("supply_humidity", j->supply.humidity)));
+    say("\n  wish              take %s from work that may have %s", report_power(noted("heat", s->requirements.capacity)),
+        report_temperature(noted("target_temperature", j->duty.target_temperature)));
     if (s->requirements.cold_temperature > 0)
-        printf(", cold outlet at %s or colder", report_temperature(s->requirements.cold_temperature));
-    printf("\n");
+        say(", cold outlet at %s or colder", report_temperature(noted("cold_outlet_at_most", s->requirements.cold_temperature)));
+    say("\n");
     if (s->requirements.air_flow > 0)
-        printf("  compressor spares %s of free air\n", report_flow(s->requirements.air_flow));
-    printf("  free air means    %s: %s, %s, %.0f %% relative humidity\n", s->reference, report_absolute(s->coolers[0].reference_pressure),
-           report_temperature(s->coolers[0].reference_temperature), 100 * s->coolers[0].reference_humidity);
-    printf("  judged by         the %s of the tube's efficiency band\n",
-           s->requirements.question == VTX_QUESTION_SIZING ? "careful (low) side" : "typical value");
+        say("  compressor spares %s of free air\n", report_flow(noted("spare_air_flow", s->requirements.air_flow)));
+    say("  free air means    %s: %s, %s, %.0f %% relative humidity\n",
+        noted_text("reference_state", s->reference), report_absolute(s->coolers[0].reference_pressure),
+        report_temperature(s->coolers[0].reference_temperature), 100 * s->coolers[0].reference_humidity);
+    say("  judged by         the %s of the tube's efficiency band\n",
+        s->requirements.question == VTX_QUESTION_SIZING ? "careful (low) side" : "typical value");
 }
 
 static void print_verdict(const struct spot_job *s, size_t i, const vtx_verdict *v)
 {
-    printf("  %-10s %5.0f l/min  ", s->names[i], 60e3 * s->coolers[i].rated_free_air_flow);
+    figures_row("coolers");
+    say("  %-10s %5.0f l/min  ", noted_text("name", s->names[i]), 60e3 * noted("rated_free_air_flow", s->coolers[i].rated_free_air_flow));
+    noted_code("failed", v->failed);
     if (v->failed == VTX_FAILED_OPERATION) {
-        printf("does not work on this supply\n");
+        say("does not work on this supply\n");
         return;
     }
-    printf("%8.2f  %20s  %18s   ", v->cold_fraction, report_temperature(v->cold_temperature), report_power(v->capacity));
+    say("%8.2f  %20s  %18s   ", noted("cold_fraction", v->cold_fraction), report_temperature(noted("cold_temperature", v->cold_temperature)),
+        report_power(noted("cooling_at_target", v->capacity)));
+    noted("short_by", v->short_by);
     switch (v->failed) {
-    case VTX_FAILED_NONE: printf("meets the wish, %s %d\n", s->costs[i] >= 0 ? "by cost" : "by air drawn", (int)v->rank); break;
-    case VTX_FAILED_COLD_TEMPERATURE: printf("not cold enough, %s too warm at best\n", report_difference(v->short_by)); break;
-    case VTX_FAILED_CAPACITY: printf("too small, %s short\n", report_power(v->short_by)); break;
-    case VTX_FAILED_FACE_HEAT: printf("its jet takes %s too little out of the face\n", report_power(v->short_by)); break;
-    case VTX_FAILED_AIR_FLOW: printf("draws %s more than the compressor spares\n", report_flow(v->short_by)); break;
-    case VTX_FAILED_NOISE: printf("%.0f dB too loud\n", v->short_by); break;
-    case VTX_FAILED_NOISE_TIME:
-        printf("too loud for the hours beside it, %.1f h short by %s\n", v->short_by / 3600, spot_noise_rule_name(s->requirements.noise_rule));
+    case VTX_FAILED_NONE:
+        say("meets the wish, number %d %s\n", (int)noted_code("rank", v->rank), s->costs[i] >= 0 ? "by cost" : "by air drawn");
         break;
-    default: printf("may freeze its own feed, %s short\n", report_difference(v->short_by)); break;
+    case VTX_FAILED_COLD_TEMPERATURE: say("not cold enough, %s too warm at best\n", report_difference(v->short_by)); break;
+    case VTX_FAILED_CAPACITY: say("too small, %s short\n", report_power(v->short_by)); break;
+    case VTX_FAILED_FACE_HEAT: say("its jet takes %s too little out of the face\n", report_power(v->short_by)); break;
+    case VTX_FAILED_AIR_FLOW: say("draws %s more than the compressor spares\n", report_flow(v->short_by)); break;
+    case VTX_FAILED_NOISE: say("%.0f dB too loud\n", v->short_by); break;
+    case VTX_FAILED_NOISE_TIME:
+        say("too loud for the hours beside it, %.1f h short by %s\n", v->short_by / 3600, spot_noise_rule_name(s->requirements.noise_rule));
+        break;
+    default: say("may freeze its own feed, %s short\n", report_difference(v->short_by)); break;
     }
 }
 
@@ -83,9 +94,9 @@ static void print_table(const struct spot_job *s, const vtx_cooler *cooler, doub
     vtx_operating_point p;
     job.cooler = *cooler;
     job.setting.held = VTX_HELD_COLD_FRACTION;
-    printf("\nWHAT THE VALVE DOES (tube at low, typical and high efficiency; * the setting above)\n");
-    printf("   cold                cold outlet, degC              hot outlet   cold air     cooling at target, W\n");
-    printf("  fraction        low  typical     high                  degC      g/s      low  typical     high\n");
+    say("\nWHAT THE VALVE DOES (tube at low, typical and high efficiency; * the setting above)\n");
+    say("   cold                cold outlet, degC              hot outlet   cold air     cooling at target, W\n");
+    say("  fraction        low  typical     high                  degC      g/s      low  typical     high\n");
     for (int i = 0; i <= 8; i++) {
         double mu = 0.1 * (i + 1);
         const int is_chosen = i == 8;
@@ -96,9 +107,12 @@ static void print_table(const struct spot_job *s, const vtx_cooler *cooler, doub
         job.setting.cold_fraction = fmin(fmax(mu, cooler->cold_fraction_min), cooler->cold_fraction_max);
         if (vtx_job_evaluate(&job, &p, NULL) != VTX_OK)
             continue;
-        printf("  %c %5.2f   %9.1f%9.1f%9.1f   %18.1f%9.2f%9.0f%9.0f%9.0f\n", is_chosen ? '*' : ' ', mu, p.cold_temperature_high - 273.15,
-               p.cold_temperature - 273.15, p.cold_temperature_low - 273.15, p.hot_temperature - 273.15, 1000 * p.cold_mass_flow,
-               p.target_capacity_low, p.target_capacity, p.target_capacity_high);
+        figures_row("settings");
+        say("  %c %5.2f   %9.1f%9.1f%9.1f   %18.1f%9.2f%9.0f%9.0f%9.0f\n", is_chosen ? '*' : ' ', noted("cold_fraction", mu),
+            noted("cold_temperature_high", p.cold_temperature_high) - 273.15, noted("cold_temperature", p.cold_temperature) - 273.15,
+            noted("cold_temperature_low", p.cold_temperature_low) - 273.15, noted("hot_temperature", p.hot_temperature) - 273.15,
+            1000 * noted("cold_mass_flow", p.cold_mass_flow), noted("cooling_at_target_low", p.target_capacity_low),
+            noted("cooling_at_target", p.target_capacity), noted("cooling_at_target_high", p.target_capacity_high));
     }
 }
 
@@ -112,35 +126,39 @@ static void print_failed_dryer(const vtx_job *job, const vtx_operating_point *p)
     wet.supply.humidity_pressure = 0;
     if (vtx_job_evaluate(&wet, &q, NULL) != VTX_OK)
         return;
-    printf("  if the dryer fails (air saturated at the supply): %.2f g/kg of water, of which %.2f g/kg condense in the tube;\n"
-           "  the cold outlet warms by %s to %s and carries %.0f g of ice an hour\n",
-           1000 * q.humidity_ratio, 1000 * q.condensed, report_difference(q.cold_temperature - p->cold_temperature),
-           report_temperature(q.cold_temperature), 3.6e6 * q.ice_flow);
+    say("  if the dryer fails (air saturated at the supply): %.2f g/kg of water, of which %.2f g/kg condense in the tube;\n"
+        "  the cold outlet warms by %s to %s and carries %.0f g of ice an hour\n",
+        1000 * noted("wet_humidity_ratio", q.humidity_ratio), 1000 * noted("wet_condensed", q.condensed),
+        report_difference(q.cold_temperature - p->cold_temperature), report_temperature(noted("wet_cold_temperature", q.cold_temperature)),
+        3.6e6 * noted("wet_ice_flow", q.ice_flow));
 }
 
 static void print_water(const vtx_job *job, const vtx_operating_point *p)
 {
-    printf("\nWATER IN THE AIR\n");
+    figures_section("water");
+    say("\nWATER IN THE AIR\n");
     if (isfinite(p->cold_saturation_point))
-        printf("  the feed's water freezes or condenses at the cold outlet below   %s\n", report_temperature(p->cold_saturation_point));
+        say("  the feed's water freezes or condenses at the cold outlet below   %s\n",
+            report_temperature(noted("cold_saturation_point", p->cold_saturation_point)));
     else
-        printf("  the feed is dry\n");
-    printf("  cold outlet, typical %s; the best tube of its kind could reach %s\n", report_temperature(p->cold_temperature),
-           report_temperature(p->coldest_temperature));
+        say("  the feed is dry\n");
+    say("  cold outlet, typical %s; the best tube of its kind could reach %s\n", report_temperature(noted("cold_temperature", p->cold_temperature)),
+        report_temperature(noted("coldest_temperature", p->coldest_temperature)));
     if (p->condensed > 0)
-        printf("  verdict: it snows inside. %.2f g/kg of water condense%s; the typical outlet is warmer for it.\n", 1000 * p->condensed,
-               p->ice_flow > 0 ? " as ice" : "");
+        say("  verdict: it snows inside. %.2f g/kg of water condense%s; the typical outlet is warmer for it.\n",
+            1000 * noted("condensed", p->condensed),
+            p->ice_flow > 0 ? " as ice" : "");
     if (p->ice_flow > 0)
-        printf("           %.0f g of ice an hour can build up in the nozzle: dry the air further before running it for long.\n",
-               3.6e6 * p->ice_flow);
+        say("           %.0f g of ice an hour can build up in the nozzle: dry the air further before running it for long.\n",
+            3.6e6 * noted("ice_flow", p->ice_flow));
     else if (isfinite(p->cold_saturation_point) && p->coldest_temperature < p->cold_saturation_point)
-        printf("  verdict: dry enough for a typical tube, not for the best: if flow fades after minutes, suspect ice.\n");
+        say("  verdict: dry enough for a typical tube, not for the best: if flow fades after minutes, suspect ice.\n");
     else if (p->condensed <= 0)
-        printf("  verdict: dry enough for this outlet.\n");
+        say("  verdict: dry enough for this outlet.\n");
     print_failed_dryer(job, p);
     if (p->advisories & VTX_ADVISORY_STATIC_FREEZING)
-        printf("  note: in the sonic throat of the inlet nozzle the air is at %s for an instant; feed water can freeze there first.\n",
-               report_temperature(p->throat_temperature));
+        say("  note: in the sonic throat of the inlet nozzle the air is at %s for an instant; feed water can freeze there first.\n",
+            report_temperature(noted("throat_temperature", p->throat_temperature)));
 }
 
 /* What a metre of the bare cold tube collects, and the cover of aged foam that keeps it dry. */
@@ -161,14 +179,15 @@ static void print_cover(const struct spot_job *s, const vtx_operating_point *p)
     tube.inside_diameter = 0.7 * s->cold_tube; /* does not count: the wall is as cold as the gas */
     tube.wall_conductivity = 15;
     if (vtx_tube_in_room(&room, &tube, p->cold_temperature, &bare) == VTX_OK && bare.deposit > 0)
-        printf("  bare, a metre of the %.0f mm cold tube collects %.0f g of %s an hour and takes up %.0f W\n", 1e3 * s->cold_tube, 3.6e6 * bare.deposit,
-               bare.surface_temperature < 273.15 ? "frost" : "water", bare.heat_gain);
+        say("  bare, a metre of the %.0f mm cold tube collects %.0f g of %s an hour and takes up %.0f W\n", 1e3 * s->cold_tube,
+            3.6e6 * noted("bare_tube_deposit", bare.deposit), bare.surface_temperature < 273.15 ? "frost" : "water",
+            noted("bare_tube_heat_gain", bare.heat_gain));
     const vtx_status status = vtx_cover_to_stay_dry(&room, &tube, p->cold_temperature, 0.5, &cover);
     if (status == VTX_OK && cover.thickness > 0)
-        printf("  insulation: %s of closed-cell foam, sealed against vapour, keeps its outside dry at the typical outlet\n",
-               report_length(cover.thickness));
+        say("  insulation: %s of closed-cell foam, sealed against vapour, keeps its outside dry at the typical outlet\n",
+            report_length(noted("insulation_thickness", cover.thickness)));
     else if (status == VTX_NO_SOLUTION)
-        printf("  insulation: no thickness keeps its outside dry in so humid a room\n");
+        say("  insulation: no thickness keeps its outside dry in so humid a room\n");
 }
 
 /* A finger on the bare metal of the nozzle and of the hot end. */
@@ -182,45 +201,47 @@ static void print_touch(const vtx_operating_point *p)
         || vtx_touch_surface(&skin, VTX_CONTACT_METAL, steel.effusivity.typical, p->cold_temperature, 10, &cold) != VTX_OK
         || vtx_touch_surface(&skin, VTX_CONTACT_METAL, steel.effusivity.typical, p->hot_temperature, 10, &hot) != VTX_OK)
         return;
-    printf("  touch: bare skin on the steel of the cold end %s; 10 s on the hot end at %s %s (screening values)\n",
-           cold.criterion == VTX_TOUCH_FROSTBITE ? "risks frostbite"
-               : cold.criterion == VTX_TOUCH_NUMBNESS ? "goes numb" : cold.criterion == VTX_TOUCH_PAIN ? "hurts" : "is harmless",
-           report_temperature(p->hot_temperature),
-           hot.criterion == VTX_TOUCH_BURN ? "burns" : hot.criterion == VTX_TOUCH_MAY_BURN ? "may burn" : "does not burn");
+    say("  touch: bare skin on the steel of the cold end %s; 10 s on the hot end at %s %s (screening values)\n",
+        cold.criterion == VTX_TOUCH_FROSTBITE ? "risks frostbite"
+            : cold.criterion == VTX_TOUCH_NUMBNESS ? "goes numb" : cold.criterion == VTX_TOUCH_PAIN ? "hurts" : "is harmless",
+        report_temperature(p->hot_temperature),
+        hot.criterion == VTX_TOUCH_BURN ? "burns" : hot.criterion == VTX_TOUCH_MAY_BURN ? "may burn" : "does not burn");
 }
 
 static void print_surroundings(const struct spot_job *s, const vtx_operating_point *p)
 {
-    printf("\nAROUND THE NOZZLE\n");
-    printf("  room air sweats below %s", report_temperature(p->ambient_dew_point));
+    figures_section("surroundings");
+    say("\nAROUND THE NOZZLE\n");
+    say("  room air sweats below %s", report_temperature(noted("room_dew_point", p->ambient_dew_point)));
     if (isfinite(p->ambient_frost_point))
-        printf(" and frosts below %s", report_temperature(p->ambient_frost_point));
-    printf("\n");
+        say(" and frosts below %s", report_temperature(noted("room_frost_point", p->ambient_frost_point)));
+    say("\n");
     if (p->advisories & VTX_ADVISORY_FROSTING)
-        printf("  verdict: a bare nozzle and cold tube can be as cold as %s and collect frost: insulate them, keep water off electrics.\n",
-               report_temperature(p->coldest_temperature));
+        say("  verdict: a bare nozzle and cold tube can be as cold as %s and collect frost: insulate them, keep water off electrics.\n",
+            report_temperature(noted("coldest_temperature", p->coldest_temperature)));
     else if (p->advisories & VTX_ADVISORY_SWEATING)
-        printf("  verdict: a bare nozzle sweats; insulate it or catch the drip.\n");
+        say("  verdict: a bare nozzle sweats; insulate it or catch the drip.\n");
     else
-        printf("  verdict: stays dry at %.0f %% relative humidity.\n", 100 * s->job.site.relative_humidity);
+        say("  verdict: stays dry at %.0f %% relative humidity.\n", 100 * s->job.site.relative_humidity);
     print_cover(s, p);
     print_touch(p);
 }
 
 static void print_cautions(const vtx_job *job, const vtx_operating_point *p)
 {
-    printf("\nCAUTIONS\n"
-           "  Compressed air injures: never aim it at people; shut off, vent and lock out before opening anything.\n"
-           "  Eye and ear protection; guards against chips. The sound level is on the cooler's own data sheet.\n"
-           "  Do not blow about dusts that burn (magnesium, titanium, fine aluminium) and keep frost water off live parts.\n"
-           "  An iced outlet sends all air to the hot end and lets pressure rise: shut off and vent before you clear it.\n");
+    figures_section("cautions");
+    say("\nCAUTIONS\n"
+        "  Compressed air injures: never aim it at people; shut off, vent and lock out before opening anything.\n"
+        "  Eye and ear protection; guards against chips. The sound level is on the cooler's own data sheet.\n"
+        "  Do not blow about dusts that burn (magnesium, titanium, fine aluminium) and keep frost water off live parts.\n"
+        "  An iced outlet sends all air to the hot end and lets pressure rise: shut off and vent before you clear it.\n");
     spot_print_dead_end(job, p);
     if (p->advisories & VTX_ADVISORY_TOUCH_COLD)
-        printf("  Cold parts can be at %s: bare skin freezes to metal.\n", report_temperature(p->coldest_temperature));
-    printf("  The hot outlet can reach %s: guard it.\n", report_temperature(p->hot_temperature_high));
-    printf("  Local codes and licensed practice come before this report, which rests on %s.\n",
-           p->advisories & VTX_ADVISORY_UNCALIBRATED ? "an uncalibrated curve: tubes differ by a factor of two"
-                                                     : "the efficiencies that the job file states");
+        say("  Cold parts can be at %s: bare skin freezes to metal.\n", report_temperature(noted("coldest_temperature", p->coldest_temperature)));
+    say("  The hot outlet can reach %s: guard it.\n", report_temperature(noted("hot_temperature_high", p->hot_temperature_high)));
+    say("  Local codes and licensed practice come before this report, which rests on %s.\n",
+        p->advisories & VTX_ADVISORY_UNCALIBRATED ? "an uncalibrated curve: tubes differ by a factor of two"
+                                                  : "the efficiencies that the job file states");
 }
 
 /* The element of the line that costs most, if it is a hose or pipe, with the next wider bore of the trade. */
@@ -235,9 +256,11 @@ static void print_wider_bore(const struct spot_job *s, const vtx_job *job, int c
     wider.line[costliest].diameter = next.diameter;
     if (vtx_job_evaluate(&wider, &q, NULL) != VTX_OK)
         return;
-    printf("  a wider %s, %s instead of %s, would bring %s to the cooler: cold outlet %s, cooling %s instead of %s\n",
-           s->element_names[costliest], report_length(next.diameter), report_length(bore), report_gauge(q.inlet_pressure, job->site.pressure),
-           report_temperature(q.cold_temperature), report_power(q.target_capacity), report_power(p->target_capacity));
+    say("  a wider %s, %s instead of %s, would bring %s to the cooler: cold outlet %s, cooling %s instead of %s\n",
+        s->element_names[costliest], report_length(noted("wider_bore", next.diameter)), report_length(bore),
+        report_gauge(noted("wider_bore_inlet_pressure", q.inlet_pressure), job->site.pressure),
+        report_temperature(noted("wider_bore_cold_temperature", q.cold_temperature)),
+        report_power(noted("wider_bore_cooling_at_target", q.target_capacity)), report_power(p->target_capacity));
 }
 
 static void print_line(const struct spot_job *s, const vtx_job *job, const vtx_operating_point *p)
@@ -246,20 +269,24 @@ static void print_line(const struct spot_job *s, const vtx_job *job, const vtx_o
     vtx_chain_joint joints[9];
     if (job->elements == 0)
         return;
-    printf("\nTHE LINE\n");
+    say("\nTHE LINE\n");
     const vtx_status status = vtx_chain_outlet_pressure(job->line, (size_t)job->elements, p->mass_flow * job->running, job->supply.pressure,
                                                         job->supply.temperature, &state, joints);
     if (status != VTX_OK) {
-        printf("  an element is choked: the line passes no more than this, whatever the cooler could draw\n");
+        say("  an element is choked: the line passes no more than this, whatever the cooler could draw\n");
         return;
     }
-    printf("  start                  %s\n", report_gauge(joints[0].stagnation_pressure, job->site.pressure));
-    for (int i = 0; i < job->elements; i++)
-        printf("  behind %-15s %s, costs %.3f bar, %.0f %% of the line's loss%s\n", s->element_names[i],
-               report_gauge(joints[i + 1].stagnation_pressure, job->site.pressure), 1e-5 * joints[i + 1].pressure_loss, 100 * joints[i + 1].share,
-               joints[i + 1].choked ? ", choked" : "");
-    printf("  the line takes %.2f bar of the supply%s\n", 1e-5 * state.pressure_loss,
-           p->advisories & VTX_ADVISORY_STARVED ? ": more than a tenth, the cooler is starved" : "");
+    say("  start                  %s\n", report_gauge(joints[0].stagnation_pressure, job->site.pressure));
+    for (int i = 0; i < job->elements; i++) {
+        figures_row("line_elements");
+        say("  behind %-15s %s, costs %.3f bar, %.0f %% of the line's loss%s\n", noted_text("name", s->element_names[i]),
+            report_gauge(noted("pressure_behind", joints[i + 1].stagnation_pressure), job->site.pressure),
+            1e-5 * noted("pressure_loss", joints[i + 1].pressure_loss), 100 * noted("share_of_loss", joints[i + 1].share),
+            noted_code("choked", joints[i + 1].choked) ? ", choked" : "");
+    }
+    figures_section("line");
+    say("  the line takes %.2f bar of the supply%s\n", 1e-5 * noted("pressure_loss", state.pressure_loss),
+        p->advisories & VTX_ADVISORY_STARVED ? ": more than a tenth, the cooler is starved" : "");
     if (state.costliest_element >= 0)
         print_wider_bore(s, job, state.costliest_element, p);
 }
@@ -267,35 +294,40 @@ static void print_line(const struct spot_job *s, const vtx_job *job, const vtx_o
 /* What stands in the way, and how near the list comes. */
 static int print_failure(const struct spot_job *s, const vtx_chosen_cooler *c)
 {
-    printf("\nVERDICT: no cooler of the list meets the wish.\n");
+    figures_section("verdict");
+    say("\nVERDICT: no cooler of the list meets the wish.\n");
     if (c->attainable_index >= 0)
-        printf("  most cooling among those cold enough: %s, from %s\n", report_power(c->attainable_capacity), s->names[c->attainable_index]);
-    printf("  coldest outlet of all: %s\n", report_temperature(c->attainable_temperature));
-    printf("  ways out: more pressure, a warmer limit for the outlet, several coolers, less heat, a larger cooler.\n");
+        say("  most cooling among those cold enough: %s, from %s\n", report_power(noted("attainable_cooling_at_target", c->attainable_capacity)),
+            noted_text("attainable_cooler", s->names[c->attainable_index]));
+    say("  coldest outlet of all: %s\n", report_temperature(noted("attainable_cold_temperature", c->attainable_temperature)));
+    say("  ways out: more pressure, a warmer limit for the outlet, several coolers, less heat, a larger cooler.\n");
     return EXIT_NOT_MET;
 }
 
 static void print_choice(const struct spot_job *s, const vtx_chosen_cooler *c, const vtx_verdict *v, const vtx_operating_point *p)
 {
     const double need = s->requirements.capacity;
-    printf("\nVERDICT: take %s, set to a cold fraction of %.2f.\n", s->names[c->index], c->cold_fraction);
-    printf("  cold outlet       %s typical, %s to %s over the band of tubes\n", report_temperature(p->cold_temperature),
-           report_temperature(p->cold_temperature_low), report_temperature(p->cold_temperature_high));
-    printf("  cooling at target %s typical (%.0f to %.0f W), %.1f times the wish\n", report_power(p->target_capacity),
-           p->target_capacity_low, p->target_capacity_high, p->target_capacity / need);
-    printf("  relative to inlet %s, the figure of most data sheets\n", report_power(p->capacity));
-    printf("  what binds        %s\n",
-           s->requirements.cold_temperature > 0 && v->cold_temperature > s->requirements.cold_temperature - 0.01
-               ? "the cold outlet's limit: a higher cold fraction would cool more but less cold"
-               : "nothing of the wish: the cold fraction is that of most cooling");
+    figures_section("verdict");
+    say("\nVERDICT: take %s, set to a cold fraction of %.2f.\n", noted_text("cooler", s->names[c->index]), noted("cold_fraction", c->cold_fraction));
+    say("  cold outlet       %s typical, %s to %s over the band of tubes\n", report_temperature(noted("cold_temperature", p->cold_temperature)),
+        report_temperature(noted("cold_temperature_low", p->cold_temperature_low)),
+        report_temperature(noted("cold_temperature_high", p->cold_temperature_high)));
+    say("  cooling at target %s typical (%.0f to %.0f W), %.1f times the wish\n", report_power(noted("cooling_at_target", p->target_capacity)),
+        noted("cooling_at_target_low", p->target_capacity_low), noted("cooling_at_target_high", p->target_capacity_high), p->target_capacity / need);
+    say("  relative to inlet %s, the figure of most data sheets\n", report_power(noted("cooling_at_inlet", p->capacity)));
+    say("  what binds        %s\n",
+        s->requirements.cold_temperature > 0 && v->cold_temperature > s->requirements.cold_temperature - 0.01
+            ? "the cold outlet's limit: a higher cold fraction would cool more but less cold"
+            : "nothing of the wish: the cold fraction is that of most cooling");
     if (p->target_capacity_low < need)
-        printf("  at the low end of the band it falls %s short: measure one point of your own tube before you rely on it\n",
-               report_power(need - p->target_capacity_low));
-    printf("  valve             hot valve at %.2f times its rated opening; close it to raise the cold fraction\n", p->valve_opening);
-    printf("\nAIR\n  draws             %s of free air (%.2f g/s), %.2f g/s of it cold\n", report_flow(p->free_air_flow), 1000 * p->mass_flow,
-           1000 * p->cold_mass_flow);
-    printf("  isentropic efficiency of the cold outlet %.2f; Joule-Thomson cooling of the real gas %s of the drop\n",
-           p->isentropic_efficiency, report_difference(p->joule_thomson_drop));
+        say("  at the low end of the band it falls %s short: measure one point of your own tube before you rely on it\n",
+            report_power(need - p->target_capacity_low));
+    say("  valve             hot valve at %.2f times its rated opening; close it to raise the cold fraction\n",
+        noted("valve_opening", p->valve_opening));
+    say("\nAIR\n  draws             %s of free air (%.2f g/s), %.2f g/s of it cold\n", report_flow(noted("free_air_flow", p->free_air_flow)),
+        1000 * noted("mass_flow", p->mass_flow), 1000 * noted("cold_mass_flow", p->cold_mass_flow));
+    say("  isentropic efficiency of the cold outlet %.2f; Joule-Thomson cooling of the real gas makes %s of the drop\n",
+        noted("isentropic_efficiency", p->isentropic_efficiency), report_difference(noted("joule_thomson_drop", p->joule_thomson_drop)));
 }
 
 static int print_report(const struct spot_job *s)
@@ -309,11 +341,11 @@ static int print_report(const struct spot_job *s)
         fprintf(stderr, "the library refuses this job: %s\n", vtx_status_text(status));
         return EXIT_LIBRARY;
     }
-    printf("libvtx %s: spot cooler sizing\n\n", vtx_version());
+    say("libvtx %s: spot cooler sizing\n\n", noted_text("libvtx", vtx_version()));
     print_job(s);
     spot_print_cut(s);
-    printf("\nCOOLERS OF THE LIST, each at the setting of most cooling that keeps the outlet cold enough\n");
-    printf("  name        rated flow   fraction           cold outlet   cooling at target\n");
+    say("\nCOOLERS OF THE LIST, each at the setting of most cooling that keeps the outlet cold enough\n");
+    say("  name        rated flow   fraction           cold outlet   cooling at target\n");
     for (size_t i = 0; i < s->cooler_count; i++)
         print_verdict(s, i, &verdicts[i]);
     if (status == VTX_NO_SOLUTION)
@@ -345,6 +377,7 @@ int main(int count, char **words)
 {
     static struct spot_job spot;
     const char *file = NULL;
+    int wants_json = 0;
     for (int i = 1; i < count; i++) {
         if (strcmp(words[i], "--help") == 0 || strcmp(words[i], "-h") == 0) {
             print_help();
@@ -355,6 +388,8 @@ int main(int count, char **words)
         } else if (strcmp(words[i], "--show-job") == 0) {
             fputs(spot_job_default, stdout);
             return EXIT_SUCCESS;
+        } else if (strcmp(words[i], "--json") == 0) {
+            wants_json = 1;
         } else if (strcmp(words[i], "--units") == 0 && i + 1 < count
                    && (strcmp(words[i + 1], "both") == 0 || strcmp(words[i + 1], "si") == 0 || strcmp(words[i + 1], "us") == 0)) {
             i++;
@@ -366,5 +401,11 @@ int main(int count, char **words)
             file = words[i];
         }
     }
-    return spot_job_read(&spot, file) ? EXIT_INPUT : print_report(&spot);
+    if (spot_job_read(&spot, file))
+        return EXIT_INPUT;
+    if (wants_json)
+        figures_to_json();
+    const int code = print_report(&spot);
+    figures_end(code);
+    return code;
 }

@@ -1,6 +1,7 @@
 /* Heat of the cut and what temperature does to part and tool. */
 #include <math.h>
 
+#include "figures.h"
 #include "report.h"
 #include "spot_more.h"
 
@@ -43,17 +44,22 @@ static int heat_of(const struct spot_cut *c, struct cut_heat *h)
 
 static void print_shares(const struct cut_heat *h, double wish)
 {
-    printf("  into the work          %.0f to %.0f %% by the handbook", 100 * h->handbook.work_low, 100 * h->handbook.work_high);
+    say("  into the work          %.0f to %.0f %% by the handbook", 100 * noted("work_share_low", h->handbook.work_low),
+        100 * noted("work_share_high", h->handbook.work_high));
     if (h->modelled)
-        printf(", %.0f to %.0f %% by the shear-zone model", 100 * h->model.work_low, 100 * h->model.work_high);
-    printf(": %.0f to %.0f W\n", h->least.work_low, h->most.work_high);
-    printf("  into the tool          %.0f to %.0f %%: %.0f to %.0f W; the chips carry away %.0f to %.0f W\n", 100 * h->both.tool_low,
-           100 * h->both.tool_high, h->least.tool_low, h->most.tool_high, h->least.chip_low, h->most.chip_high);
-    printf("  within a jet's reach   %.0f to %.0f W, work and tool from outside; not the contact of chip and tool\n", h->least.reachable_low,
-           h->most.reachable_high);
-    printf("  the wish of %.0f W       %s\n", wish,
-           wish >= h->most.reachable_high ? "covers all of that"
-               : wish >= h->least.reachable_low ? "lies inside: enough for some of these cuts, not for the hottest" : "is less than any of it: wish for more");
+        say(", %.0f to %.0f %% by the shear-zone model", 100 * noted("work_share_by_model_low", h->model.work_low),
+            100 * noted("work_share_by_model_high", h->model.work_high));
+    say(": %.0f to %.0f W\n", noted("work_heat_low", h->least.work_low), noted("work_heat_high", h->most.work_high));
+    say("  into the tool          %.0f to %.0f %%: %.0f to %.0f W; the chips carry away %.0f to %.0f W\n",
+        100 * noted("tool_share_low", h->both.tool_low),
+        100 * noted("tool_share_high", h->both.tool_high), noted("tool_heat_low", h->least.tool_low), noted("tool_heat_high", h->most.tool_high),
+        noted("chip_heat_low", h->least.chip_low), noted("chip_heat_high", h->most.chip_high));
+    say("  within a jet's reach   %.0f to %.0f W, work and tool from outside; not the contact of chip and tool\n",
+        noted("reachable_heat_low", h->least.reachable_low),
+        noted("reachable_heat_high", h->most.reachable_high));
+    say("  the wish of %.0f W       %s\n", wish,
+        wish >= h->most.reachable_high ? "covers all of that"
+            : wish >= h->least.reachable_low ? "lies inside: enough for some of these cuts, not for the hottest" : "is less than any of it: wish for more");
 }
 
 void spot_print_cut(const struct spot_job *s)
@@ -62,19 +68,22 @@ void spot_print_cut(const struct spot_job *s)
     struct cut_heat h;
     if (c->removal_rate <= 0)
         return;
-    printf("\nHEAT OF THE CUT (%s of %s)\n", c->process_name, c->material_name);
-    printf("  removes                %.1f mm3/s, %.0f %% of the time\n", 1e9 * c->removal_rate, 100 * c->share_of_time);
+    figures_section("cut");
+    say("\nHEAT OF THE CUT (%s of %s)\n", noted_text("process", c->process_name), noted_text("material", c->material_name));
+    say("  removes                %.1f mm3/s, %.0f %% of the time\n",
+        1e9 * noted("removal_rate", c->removal_rate), 100 * noted("share_of_time", c->share_of_time));
     if (!heat_of(c, &h)) {
-        printf("  no published energy for this process and material%s\n", c->hardness > 0 ? "" : ": a hardness may help");
+        say("  no published energy for this process and material%s\n", c->hardness > 0 ? "" : ": a hardness may help");
         return;
     }
-    printf("  energy                 %.2f J/mm3, %.2f to %.2f%s\n", 1e-9 * h.energy.typical, 1e-9 * h.energy.low, 1e-9 * h.energy.high,
-           h.energy.from_memory ? "; figures from memory: take the range, not the middle" : "");
-    printf("  power, all of it heat  %.0f W on average, %.0f to %.0f W (sharp to worn tool, spread of the sources)\n", h.typical, h.low, h.high);
+    say("  energy                 %.2f J/mm3, %.2f to %.2f%s\n", 1e-9 * noted("energy", h.energy.typical), 1e-9 * noted("energy_low", h.energy.low),
+        1e-9 * noted("energy_high", h.energy.high), h.energy.from_memory ? "; figures from memory: take the range, not the middle" : "");
+    say("  power, all of it heat  %.0f W on average, %.0f to %.0f W (sharp to worn tool, spread of the sources)\n", noted("power", h.typical),
+        noted("power_low", h.low), noted("power_high", h.high));
     print_shares(&h, s->requirements.capacity);
     if (c->material == VTX_MATERIAL_MAGNESIUM || c->material == VTX_MATERIAL_TITANIUM)
-        printf("  DANGER                 chips and dust of %s burn: do not blow them about, no sparks, the right extinguisher at hand\n",
-               c->material_name);
+        say("  DANGER                 chips and dust of %s burn: do not blow them about, no sparks, the right extinguisher at hand\n",
+            c->material_name);
 }
 
 /* Still air on a bare shank, W/(m2 K); common practice, no source. */
@@ -109,13 +118,14 @@ static void print_tool(const struct spot_job *s, const vtx_job *job)
     if (tool_base(&s->tool, w.film_coefficient, w.jet_temperature, h.least.tool_low, &jet_low) != VTX_OK
         || tool_base(&s->tool, w.film_coefficient, w.jet_temperature, h.most.tool_high, &jet_high) != VTX_OK)
         return;
-    printf("  the tool               of %s settles at %s to %s behind its edge\n"
-           "                         when the jet plays on all of it", s->tool.material_name, report_temperature(jet_low), report_temperature(jet_high));
+    say("  the tool               of %s settles at %s to %s behind its edge\n"
+        "                         when the jet plays on all of it", s->tool.material_name,
+        report_temperature(noted("tool_in_jet_low", jet_low)), report_temperature(noted("tool_in_jet_high", jet_high)));
     if (tool_base(&s->tool, still_air, job->site.temperature, h.least.tool_low, &still_low) == VTX_OK
         && tool_base(&s->tool, still_air, job->site.temperature, h.most.tool_high, &still_high) == VTX_OK)
-        printf(",\n                         in still air at %s to %s; what the holder takes is not counted", report_temperature(still_low),
-               report_temperature(still_high));
-    printf("\n");
+        say(",\n                         in still air at %s to %s; what the holder takes is not counted", report_temperature(still_low),
+            report_temperature(still_high));
+    say("\n");
 }
 
 static void print_softening(const struct spot_part *p)
@@ -123,15 +133,18 @@ static void print_softening(const struct spot_part *p)
     vtx_softening soft;
     vtx_material_properties m;
     if (vtx_softening_margin(p->material, p->hottest, &soft) == VTX_OK) {
-        printf("  hottest place          %s\n", report_temperature(p->hottest));
+        say("  hottest place          %s\n", report_temperature(noted("hottest_place", p->hottest)));
         if (isfinite(soft.loaded_margin))
-            printf("  softens under load     at %s: margin %s\n", report_temperature(soft.loaded_limit), report_difference(soft.loaded_margin));
+            say("  softens under load     at %s: margin %s\n", report_temperature(noted("softens_under_load_at", soft.loaded_limit)),
+                report_difference(noted("margin_under_load", soft.loaded_margin)));
         if (isfinite(soft.light_margin))
-            printf("  softens lightly held   at %s: margin %s\n", report_temperature(soft.light_limit), report_difference(soft.light_margin));
-        printf("  verdict                %s; burrs and smearing begin earlier, grades differ by 10 K\n",
-               soft.exceeded ? "TOO HOT: cool more, or cut less" : "within the limits");
+            say("  softens lightly held   at %s: margin %s\n", report_temperature(noted("softens_lightly_held_at", soft.light_limit)),
+                report_difference(noted("margin_lightly_held", soft.light_margin)));
+        say("  verdict                %s; burrs and smearing begin earlier, grades differ by 10 K\n",
+            noted_code("too_hot", soft.exceeded) ? "TOO HOT: cool more, or cut less" : "within the limits");
     } else if (vtx_material(p->material, &m) == VTX_OK && isfinite(m.melting_temperature.low)) {
-        printf("  softening              far from melting at %s; hardness and temper suffer earlier\n", report_temperature(m.melting_temperature.low));
+        say("  softening              far from melting at %s; hardness and temper suffer earlier\n",
+            report_temperature(noted("melts_at", m.melting_temperature.low)));
     }
 }
 
@@ -145,16 +158,18 @@ static void print_growth(const struct spot_job *s, const vtx_operating_point *po
         || vtx_thermal_growth(m.expansion.typical, p->length, s->job.duty.target_temperature - s->job.site.temperature, &warm) != VTX_OK
         || vtx_thermal_growth(m.expansion.typical, p->length, point->cold_temperature - s->job.site.temperature, &cold) != VTX_OK)
         return;
-    printf("  growth of %.0f mm       %+.3f mm at the target temperature, %+.3f mm if it took the cold outlet's (against the room's)\n", 1e3 * p->length,
-           1e3 * warm, 1e3 * cold);
-    printf("                         measure it when it is as warm as the room again\n");
+    say("  growth of %.0f mm       %+.3f mm at the target temperature, %+.3f mm if it took the cold outlet's (against the room's)\n",
+        1e3 * noted("length", p->length),
+        1e3 * noted("growth_at_target", warm), 1e3 * noted("growth_at_cold_outlet", cold));
+    say("                         measure it when it is as warm as the room again\n");
 }
 
 void spot_print_part(const struct spot_job *s, const vtx_job *job, const vtx_operating_point *point)
 {
     if (s->part.material == 0)
         return;
-    printf("\nTHE PART (%s)%s\n", s->part.material_name, s->tool.material ? " AND THE TOOL" : "");
+    figures_section("part");
+    say("\nTHE PART (%s)%s\n", noted_text("material", s->part.material_name), s->tool.material ? " AND THE TOOL" : "");
     print_softening(&s->part);
     print_growth(s, point);
     print_tool(s, job);

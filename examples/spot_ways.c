@@ -2,6 +2,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "figures.h"
 #include "report.h"
 #include "spot_more.h"
 
@@ -48,12 +49,17 @@ static void print_way(const vtx_job *job, const char *name, int32_t sought, int3
         return;
     request.element = element;
     const vtx_status status = vtx_size(job, &request, &z);
+    figures_row("ways");
+    noted_text("what", name);
+    noted_code("sought", sought);
+    noted_code("status", status);
     if (status == VTX_OK)
-        printf("  %-34s %-24s %-24s %-24s %s\n", name, quantity_text(sought, barometer, z.value_low), quantity_text(sought, barometer, z.value),
-               quantity_text(sought, barometer, z.value_high), limit_text(z.limit));
+        say("  %-34s %-24s %-24s %-24s %s\n", name, quantity_text(sought, barometer, noted("careful", z.value_low)),
+            quantity_text(sought, barometer, noted("typical", z.value)), quantity_text(sought, barometer, noted("best", z.value_high)),
+            limit_text(noted_code("limit", z.limit)));
     else if (status == VTX_NO_SOLUTION)
-        printf("  %-34s out of reach, best at %s; what binds: %s\n", name, quantity_text(sought, barometer, z.attainable_value),
-               z.attainable_limit == VTX_LIMIT_COOLER ? "the cooler" : "the end of the range searched");
+        say("  %-34s out of reach, best at %s; what binds: %s\n", name, quantity_text(sought, barometer, noted("attainable", z.attainable_value)),
+            noted_code("attainable_limit", z.attainable_limit) == VTX_LIMIT_COOLER ? "the cooler" : "the end of the range searched");
 }
 
 static int longest_of(const vtx_job *job)
@@ -76,10 +82,11 @@ static void print_dryness(const vtx_job *job)
     if (vtx_request_init(&drier, VTX_SOUGHT_HUMIDITY, VTX_WISHED_FREEZING_MARGIN, 0, &request) != VTX_OK
         || vtx_size(&drier, &request, &z) != VTX_OK)
         return;
-    printf("  dryness                a pressure frost point of %s or lower keeps even the best tube free of ice", report_temperature(z.value));
+    say("  dryness                a pressure frost point of %s or lower keeps even the best tube free of ice",
+        report_temperature(noted("frost_point_to_ask", z.value)));
     if (vtx_water_class_to_ask(z.value, &asked) == VTX_OK)
-        printf(": ask for ISO 8573-1 water class %d", (int)asked);
-    printf("\n");
+        say(": ask for ISO 8573-1 water class %d", (int)noted_code("water_class", asked));
+    say("\n");
 }
 
 /* Temperature and capacity at once, by pressure and cold fraction: the least that does both. */
@@ -92,15 +99,17 @@ static void print_pair(const struct spot_job *s, const vtx_job *job)
         || vtx_request_init(job, VTX_SOUGHT_COLD_FRACTION, VTX_WISHED_COLD_TEMPERATURE, s->requirements.cold_temperature, &fraction) != VTX_OK
         || vtx_size_pair(job, &pressure, &fraction, &p, &f) != VTX_OK)
         return;
-    printf("  both wishes at once    just come true at %s and a cold fraction of %.2f\n", report_gauge(p.value, job->site.pressure), f.value);
+    say("  both wishes at once    just come true at %s and a cold fraction of %.2f\n",
+        report_gauge(noted("supply_pressure_for_both", p.value), job->site.pressure),
+        noted("cold_fraction_for_both", f.value));
 }
 
 void spot_print_ways(const struct spot_job *s, const vtx_job *job)
 {
     const double heat = s->requirements.capacity;
     const int line = longest_of(job), has_face = job->duty.face_area > 0 && job->duty.standoff > 0;
-    printf("\nHOW FAR IT COULD GO (one thing changed, the others as above; tube at the low end of its band, typical, at the high end)\n");
-    printf("  what just does                     %-24s %-24s %-24s what binds\n", "careful", "typical", "best");
+    say("\nHOW FAR IT COULD GO (one thing changed, the others as above; tube at the low end of its band, typical, at the high end)\n");
+    say("  what just does                     %-24s %-24s %-24s what binds\n", "careful", "typical", "best");
     if (s->requirements.cold_temperature > 0)
         print_way(job, "cold fraction for that cold outlet", VTX_SOUGHT_COLD_FRACTION, VTX_WISHED_COLD_TEMPERATURE, s->requirements.cold_temperature, 0);
     print_way(job, "supply pressure for the heat", VTX_SOUGHT_SUPPLY_PRESSURE, wish_of(s), heat, 0);
@@ -116,6 +125,7 @@ void spot_print_ways(const struct spot_job *s, const vtx_job *job)
         print_way(job, "supply pressure within spare air", VTX_SOUGHT_SUPPLY_PRESSURE, VTX_WISHED_AIR_FLOW, s->requirements.air_flow, 0);
     if (job->duty.mass > 0 && s->exposure > 0)
         print_way(job, "supply pressure for the cycle time", VTX_SOUGHT_SUPPLY_PRESSURE, VTX_WISHED_EXPOSURE_TIME, s->exposure, 0);
+    figures_section("what_else_it_takes");
     print_pair(s, job);
     print_dryness(job);
 }
@@ -124,11 +134,16 @@ static void print_untouched(const vtx_job *job, const char *what)
 {
     vtx_operating_point p;
     const vtx_status status = vtx_job_evaluate(job, &p, NULL);
+    figures_row("valve_left_alone");
+    noted_text("what_changes", what);
+    noted_code("status", status);
     if (status == VTX_OK)
-        printf("  %-34s %8.2f%12.1f%12.0f%14.0f%s\n", what, p.cold_fraction, p.cold_temperature - 273.15, p.target_capacity, 60e3 * p.free_air_flow,
-               p.advisories & VTX_ADVISORY_EFFICIENCY_ASSUMED ? "   efficiency assumed unchanged" : "");
+        say("  %-34s %8.2f%12.1f%12.0f%14.0f%s\n",
+            what, noted("cold_fraction", p.cold_fraction), noted("cold_temperature", p.cold_temperature) - 273.15,
+            noted("cooling_at_target", p.target_capacity), 60e3 * noted("free_air_flow", p.free_air_flow),
+            p.advisories & VTX_ADVISORY_EFFICIENCY_ASSUMED ? "   efficiency assumed unchanged" : "");
     else
-        printf("  %-34s does not work\n", what);
+        say("  %-34s does not work\n", what);
 }
 
 /* Inlet nozzle, hot valve and outlets as openings in series and parallel: pressure, flow and cold fraction follow together. */
@@ -139,8 +154,8 @@ void spot_print_valve_left_alone(const vtx_job *job, const vtx_operating_point *
         return;
     held.setting.held = VTX_HELD_VALVE_OPENING;
     held.setting.valve_opening = point->valve_opening;
-    printf("\nIF NOBODY TOUCHES THE VALVE AFTERWARDS\n");
-    printf("  %-34s %8s%12s%12s%14s\n", "what changes", "fraction", "cold, degC", "cooling, W", "air, l/min");
+    say("\nIF NOBODY TOUCHES THE VALVE AFTERWARDS\n");
+    say("  %-34s %8s%12s%12s%14s\n", "what changes", "fraction", "cold, degC", "cooling, W", "air, l/min");
     print_untouched(&held, "nothing");
     other = held;
     other.supply.pressure -= 1e5;
@@ -162,11 +177,24 @@ void spot_print_valve_left_alone(const vtx_job *job, const vtx_operating_point *
     print_untouched(&other, "inlet nozzle a quarter larger");
 }
 
-static const char *const input_texts[] = { "the supply pressure", "the supply temperature", "the supply's humidity", "the barometer",
-                                           "the room's temperature", "the room's humidity", "the cooler's rated flow", "the cold fraction",
-                                           "one operating point of your own tube: its efficiency", "the tube's coldest cold fraction",
-                                           "the target temperature", "the losses of the line" };
-enum { INPUTS = sizeof input_texts / sizeof input_texts[0], SHOWN = 4 };
+/* In the order of enum vtx_input. */
+static const struct {
+    const char *name, *text;
+} inputs[] = {
+    { "share_of_supply_pressure", "the supply pressure" },
+    { "share_of_supply_temperature", "the supply temperature" },
+    { "share_of_supply_humidity", "the supply's humidity" },
+    { "share_of_site_pressure", "the barometer" },
+    { "share_of_site_temperature", "the room's temperature" },
+    { "share_of_site_humidity", "the room's humidity" },
+    { "share_of_rated_flow", "the cooler's rated flow" },
+    { "share_of_setting", "the cold fraction" },
+    { "share_of_tube_efficiency", "one operating point of your own tube: its efficiency" },
+    { "share_of_coldest_fraction", "the tube's coldest cold fraction" },
+    { "share_of_target_temperature", "the target temperature" },
+    { "share_of_line_loss", "the losses of the line" },
+};
+enum { INPUTS = sizeof inputs / sizeof inputs[0], SHOWN = 4 };
 
 /* The inputs that matter most, in falling order. */
 static void print_sensitivities(const vtx_figure_uncertainty *f)
@@ -180,7 +208,7 @@ static void print_sensitivities(const vtx_figure_uncertainty *f)
         shown[largest] = 1;
         if (f->share[largest] < 0.005)
             return;
-        printf("      %3.0f %% of the variance from %s\n", 100 * f->share[largest], input_texts[largest]);
+        say("      %3.0f %% of the variance from %s\n", 100 * noted(inputs[largest].name, f->share[largest]), inputs[largest].text);
     }
 }
 
@@ -194,18 +222,21 @@ void spot_print_worth(const vtx_job *job)
     vtx_figure_uncertainty f;
     vtx_second_order second;
     vtx_input_uncertainty_init(&u);
-    printf("\nWHAT THE FIGURES ARE WORTH (95 %%, with ordinary gauges)\n");
+    say("\nWHAT THE FIGURES ARE WORTH (95 %%, with ordinary gauges)\n");
     for (size_t i = 0; i < sizeof figures / sizeof figures[0]; i++) {
         if (vtx_job_uncertainty(job, &u, figures[i].figure, &f) != VTX_OK)
             continue;
         const double half = 1.96 * f.standard_uncertainty;
-        printf("  %-18s +- %s\n", figures[i].name, i == 0 ? report_difference(half) : report_power(half));
+        figures_row("uncertainties");
+        noted_text("figure", figures[i].name);
+        noted("half_width_95", half);
+        say("  %-18s +- %s\n", figures[i].name, i == 0 ? report_difference(half) : report_power(half));
         print_sensitivities(&f);
         if (f.advisories & VTX_ADVISORY_POORLY_DETERMINED && vtx_job_second_order(job, &u, figures[i].figure, &second) == VTX_OK
             && isfinite(second.standard_uncertainty))
-            printf("      bent over that width: with second-order terms +- %s\n",
-                   i == 0 ? report_difference(1.96 * second.standard_uncertainty) : report_power(1.96 * second.standard_uncertainty));
+            say("      bent over that width: with second-order terms +- %s\n",
+                i == 0 ? report_difference(1.96 * second.standard_uncertainty) : report_power(1.96 * second.standard_uncertainty));
         if (i == 0)
-            printf("  what to measure    %s\n", input_texts[f.measure_next - VTX_INPUT_SUPPLY_PRESSURE]);
+            say("  what to measure    %s\n", inputs[noted_code("measure_next", f.measure_next) - VTX_INPUT_SUPPLY_PRESSURE].text);
     }
 }
