@@ -28,7 +28,7 @@ static inline struct real_temperature plain_temperature(double temperature)
     const struct real_temperature t = {
         temperature, logarithm, gas_constant * temperature,
         { { v.aa.value, 0, 0 }, { v.aw.value, 0, 0 }, { v.ww.value, 0, 0 },
-          { v.aaa.value, 0, 0 }, { v.aaw.value, 0, 0 }, { v.aww.value, 0, 0 }, { v.www.value, 0, 0 } }
+          { v.aaa.value, 0, 0 }, { v.aaw.value, 0, 0 }, { v.aww.value, 0, 0 }, { v.www.value, 0, 0 }, v.wwww }
     };
     return t;
 }
