@@ -93,7 +93,8 @@ typedef struct vtx_moist_air {
  * note      REAL decides saturation as the handbook tables do, without that fourth coefficient. Vapour in equilibrium so has a Gibbs
  *           energy below its condensate's by up to 6.7 J/kg of water to 1.5 MPa (5e-5 of its fugacity, at 25 degC; 1.5 J/kg at 80 degC
  *           and 0.1 MPa; none in pure steam): condensing or evaporating without any difference of temperature loses or gains up to
- *           0.023 J/(kg K) of entropy per kg of water. Liquid and vapour of pure water agree with the slope of the saturation pressure
+ *           0.023 J/(kg K) of entropy per kg of water. Another 60 J/kg a megapascal stand between vapour and ice, and fade between
+ *           vapour and liquid within 60 K of 273.16 K, where nature would lower the melting point under pressure instead. Liquid and vapour of pure water agree with the slope of the saturation pressure
  * source    REAL: virial coefficients of Lemmon and others 2000, IAPWS-95 (of the fourth, term 48), Harvey and Huang 2007, Hyland and
  *           Wexler 1983, IF97 and R14-08 saturation; IDEAL: ASHRAE Handbook Fundamentals 2017, chapter 1, equations 20 to 36
  */
@@ -125,7 +126,7 @@ VTX_API vtx_status vtx_moist_air_humidity(int32_t model, double pressure, double
  * temperature     out  K      233.15..473.15, supercooled liquid below 273.16
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also where the dew point lies outside its range)
- * accuracy  REAL, of ASHRAE RP-1485: 1.3e-4 K to 10 bar and 80 degC, 1e-3 K at 20 bar; within 12 K of 273.16 K up to 0.01 K lower at
+ * accuracy  REAL, of ASHRAE RP-1485: 1.3e-4 K to 10 bar and 80 degC, 1e-3 K at 20 bar; within 1.5 K of 273.16 K up to 0.01 K lower at
  *           8 bar (see vtx_saturation_humidity_ratio); back to the humidity ratio within 3e-11 K
  * source    IAPWS R7-97(2012) saturation; REAL: virial equation of state of RP-1485 (Herrmann, Kretzschmar, Gatley 2009)
  */
@@ -152,8 +153,8 @@ VTX_API vtx_status vtx_frost_point(int32_t model, double pressure, double humidi
  * humidity_ratio  out  kg/kg  vapour per dry air
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also at and above the boiling point, where air holds any amount of vapour)
- * accuracy  REAL, of ASHRAE RP-1485: 1.1e-5 to 10 bar and 80 degC, 8e-5 at 20 bar; from 273.16 to 285 K up to 7.5e-4 high at 8 bar so
- *           that liquid and ice meet at 273.16 K under every pressure; IDEAL 0.4 to 0.7 % low at 1 atm, 2 to 5 % at 8 bar
+ * accuracy  REAL, of ASHRAE RP-1485: 1.1e-5 to 10 bar and 80 degC, 8e-5 at 20 bar; from 273.16 to 274.66 K up to 7.5e-4 high at 8 bar
+ *           so that liquid and ice meet at 273.16 K under every pressure; IDEAL 0.4 to 0.7 % low at 1 atm, 2 to 5 % at 8 bar
  * source    as vtx_dew_point and vtx_frost_point; IDEAL: ASHRAE Handbook Fundamentals 2017, chapter 1, equation 20
  */
 VTX_API vtx_status vtx_saturation_humidity_ratio(int32_t model, double pressure, double temperature, double *humidity_ratio);

@@ -55,14 +55,14 @@ double real_enthalpy(const struct real_temperature *t, double pressure, double x
 struct condensate real_condensate(const struct real_temperature *t, double pressure, int32_t phase)
 {
     return condensate_at(phase == PHASE_ICE ? ice_saturation(t->temperature) : liquid_saturation(t->temperature), pressure,
-                         t->temperature, condensed_volume(t->temperature, phase), &t->virials,
+                         t->temperature, caloric_volume(t->temperature, phase), &t->virials,
                          water_ideal_part(t->temperature, t->logarithm));
 }
 
 double real_condensate_enthalpy(const struct real_temperature *t, double pressure, int32_t phase)
 {
     const struct saturation s = phase == PHASE_ICE ? ice_saturation(t->temperature) : liquid_saturation(t->temperature);
-    const struct virial volume = condensed_volume(t->temperature, phase);
+    const struct virial volume = caloric_volume(t->temperature, phase);
     const double density = virial_density(s.pressure / t->rt, t->virials.ww.value, t->virials.www.value);
     return condensate_enthalpy(s, density, pressure, t->temperature, volume, &t->virials,
                                ideal_enthalpy(water_heat, water_enthalpy_zero, t->temperature));

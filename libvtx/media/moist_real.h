@@ -54,9 +54,15 @@ struct real_gas {
     double joule_thomson; /* K/Pa */
 };
 
+/* Of saturation, and of energy and entropy. */
 static ALWAYS_INLINE struct virial condensed_volume(double temperature, int32_t phase)
 {
     return phase == PHASE_ICE ? ice_molar_volume(temperature) : liquid_molar_volume(temperature);
+}
+
+static inline struct virial caloric_volume(double temperature, int32_t phase)
+{
+    return phase == PHASE_ICE ? caloric_ice_volume(temperature) : caloric_liquid_volume(temperature);
 }
 
 /* mol/m3. */

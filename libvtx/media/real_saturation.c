@@ -177,9 +177,10 @@ static ALWAYS_INLINE double saturation_start(double pressure, double partial, do
         c[k] = (s->factor[0][k] + p * s->factor[1][k]) + (x * s->factor[2][k] + last * s->factor[3][k]);
     double factor = 1e-6 * ((c[0] + c[1] * y) + y2 * ((c[2] + c[3] * y) + y2 * s->fifth));
     if (!ice) {
-        /* how far from the triple point, to 1e-3 of the reach */
+        /* how far from the triple point, to 1e-2 of the reach */
         const double l = logarithm - 6.4162 - 3.6e-8 * pressure;
-        const double left = larger(1 - fabs(l * (1.1468 + 0.0578 * l)), 0);
+        const double share = l * (1 + 0.0504 * l) / logarithm_by_share;
+        const double left = larger(1 - fabs(share) * (triple_temperature / drawn_reach), 0);
         factor += drawn_factor * left * left * left;
     }
     return 1 / polynomial(s->reciprocal, 8, y - (pressure - partial) * s->per_half * factor);

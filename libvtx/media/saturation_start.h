@@ -35,7 +35,7 @@ static const struct saturation_start saturation_starts[2] = {
         -2.873062004e-08, 0 } }
 };
 
-/* What the liquid's volume, drawn to that of ice within 12 K of the triple point, adds there, 1/Pa; 1 - T0/T in terms of the logarithm of
+/* What the liquid's volume, drawn to that of ice near the triple point, adds there, 1/Pa; 1 - T0/T in terms of the logarithm of
  * pressure over triple pressure. */
 static const double drawn_factor = 9.485418646e-10, logarithm_by_share = 19.84940024;
 

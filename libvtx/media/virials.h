@@ -273,8 +273,8 @@ static inline struct ideal_part ideal_part(const double c[HEAT_TERMS], double en
  * vapour at the triple point. A test holds them to that. */
 static const double air_enthalpy_zero = -952.9951088676056;
 static const double air_entropy_zero = -19.5940955540168;
-static const double water_enthalpy_zero = 4323.843030526384;
-static const double water_entropy_zero = -7.836617478142839;
+static const double water_enthalpy_zero = 4323.844603418565;
+static const double water_entropy_zero = -7.8366117200077605;
 
 /* cp/R as a polynomial in T/100 K, fitted by build-aux/fit_media to the ideal part of Lemmon and others 2000 from 110 to 480 K:
  * 1.2e-6 R, 1e-5 R at 100 K. */

@@ -367,13 +367,14 @@ static void nearly_equal_saturated_streams_mix_without_loss(void)
     double lowest = 1;
     random_seed(&r, 34);
     for (int i = 0; i < 20000; i++) {
-        const double p = random_log_uniform(&r, 2e3, 2e6), t = random_uniform(&r, 250, 400), share = random_uniform(&r, 0, 1);
+        const double p = random_log_uniform(&r, 2e3, 5e6), t = i % 2 ? random_uniform(&r, 268, 278) : random_uniform(&r, 250, 400);
+        const double share = random_uniform(&r, 0, 1);
         const double x = moist_saturation_fraction(VTX_AIR_REAL, p, t, stable_phase(t)), w = moist_humidity_ratio(VTX_AIR_REAL, x);
         const double t2 = t + random_uniform(&r, -1, 1) * random_log_uniform(&r, 1e-6, 0.1);
         const double w1 = w * (1 - random_log_uniform(&r, 1e-7, 1e-2)), w2 = w * (1 + random_log_uniform(&r, 1e-7, 1));
         vtx_moist_air m;
         double generation;
-        if (!(x < 0.9) || w2 > MOIST_WATER_MAX || fabs(t - 273.16) < 0.2)
+        if (!(x < 0.9) || w2 > MOIST_WATER_MAX || fabs(t - 273.16) < 1e-3)
             continue;
         tried++;
         EXPECT_OK(vtx_mixed(VTX_AIR_REAL, p, t, w1, share, t2, w2, 1 - share, &m, &generation));
