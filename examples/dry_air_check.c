@@ -57,6 +57,18 @@ static vtx_status coldest_wanted(const struct spot_job *s, double *temperature, 
     return status;
 }
 
+/* What dryness for the outlet alone leaves out. */
+static void print_pipe_and_best_tube(const struct spot_job *s, double outlet_point)
+{
+    const double supply = s->job.supply.pressure;
+    double needed;
+    printf("  in a pipe colder than that    water condenses on the way");
+    if (s->coldest_pipe > 0 && vtx_pressure_dew_point_needed(VTX_AIR_REAL, supply, supply, s->coldest_pipe, 10, &needed) == VTX_OK
+        && needed < outlet_point)
+        printf(": the coldest one, %s, asks for %s (10 K of margin)", report_temperature(s->coldest_pipe), report_temperature(needed));
+    printf("\n  a better tube                 of the same kind gets colder: \"dryness\" in size_spot_cooler's report keeps even that free of ice\n");
+}
+
 static int check(const struct spot_job *s)
 {
     const vtx_job *j = &s->job;
@@ -85,6 +97,7 @@ static int check(const struct spot_job *s)
            report_temperature(w.required_point));
     printf(", ISO 8573-1 water class %d%s\n", (int)w.required_class, w.required_class == 0 ? " (by agreement)" : "");
     printf("  to keep the inlet nozzle's throat free too: %s\n", report_temperature(w.throat_required_point));
+    print_pipe_and_best_tube(s, w.required_point);
     printf("\nVERDICT: %s\n", w.margin >= 3 ? "dry enough for this outlet."
            : w.margin >= 0 ? "just dry enough, without the usual margin of 3 K." : "not dry enough: ice will build up and block the outlet.");
     printf("\nCAUTIONS\n  A blocked outlet sends all air to the hot end. Shut off, vent and lock out before clearing ice or opening a dryer or filter.\n"

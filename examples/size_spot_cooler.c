@@ -62,6 +62,7 @@ static void print_job(const struct spot_job *s)
 
 static void print_verdict(const struct spot_job *s, size_t i, const vtx_verdict *v)
 {
+    const char *starved = v->advisories & VTX_ADVISORY_STARVED ? ": the line starves it" : "";
     figures_row("coolers");
     say("  %-10s %5.0f l/min  ", noted_text("name", s->names[i]), 60e3 * noted("rated_free_air_flow", s->coolers[i].rated_free_air_flow));
     noted_code("failed", v->failed);
@@ -76,8 +77,8 @@ static void print_verdict(const struct spot_job *s, size_t i, const vtx_verdict 
     case VTX_FAILED_NONE:
         say("meets the wish, number %d %s\n", (int)noted_code("rank", v->rank), s->costs[i] >= 0 ? "by cost" : "by air drawn");
         break;
-    case VTX_FAILED_COLD_TEMPERATURE: say("not cold enough, %s too warm at best\n", report_difference(v->short_by)); break;
-    case VTX_FAILED_CAPACITY: say("too small, %s short\n", report_power(v->short_by)); break;
+    case VTX_FAILED_COLD_TEMPERATURE: say("not cold enough, %s too warm at best%s\n", report_difference(v->short_by), starved); break;
+    case VTX_FAILED_CAPACITY: say("too little cooling, %s short%s\n", report_power(v->short_by), starved); break;
     case VTX_FAILED_FACE_HEAT: say("its jet takes %s too little out of the face\n", report_power(v->short_by)); break;
     case VTX_FAILED_AIR_FLOW: say("draws %s more than the compressor spares\n", report_flow(v->short_by)); break;
     case VTX_FAILED_NOISE: say("%.0f dB too loud\n", v->short_by); break;
@@ -190,7 +191,7 @@ static void print_cover(const struct spot_job *s, const vtx_operating_point *p)
         say("  insulation: no thickness keeps its outside dry in so humid a room\n");
 }
 
-/* A finger on the bare metal of the nozzle and of the hot end. */
+/* A finger on the bare metal of the nozzle and of the hot end, each as bad as the band of tubes makes it. */
 static void print_touch(const vtx_operating_point *p)
 {
     vtx_skin skin;
@@ -198,13 +199,14 @@ static void print_touch(const vtx_operating_point *p)
     vtx_touch cold, hot;
     vtx_skin_init(&skin);
     if (vtx_material(VTX_MATERIAL_STAINLESS_304, &steel) != VTX_OK
-        || vtx_touch_surface(&skin, VTX_CONTACT_METAL, steel.effusivity.typical, p->cold_temperature, 10, &cold) != VTX_OK
-        || vtx_touch_surface(&skin, VTX_CONTACT_METAL, steel.effusivity.typical, p->hot_temperature, 10, &hot) != VTX_OK)
+        || vtx_touch_surface(&skin, VTX_CONTACT_METAL, steel.effusivity.typical, p->coldest_temperature, 10, &cold) != VTX_OK
+        || vtx_touch_surface(&skin, VTX_CONTACT_METAL, steel.effusivity.typical, p->hot_temperature_high, 10, &hot) != VTX_OK)
         return;
-    say("  touch: bare skin on the steel of the cold end %s; 10 s on the hot end at %s %s (screening values)\n",
-        cold.criterion == VTX_TOUCH_FROSTBITE ? "risks frostbite"
-            : cold.criterion == VTX_TOUCH_NUMBNESS ? "goes numb" : cold.criterion == VTX_TOUCH_PAIN ? "hurts" : "is harmless",
-        report_temperature(p->hot_temperature),
+    say("  touch: bare skin, 10 s on the steel of the cold end at its coldest, %s, %s;\n"
+        "         on the hot end at its hottest, %s, %s (screening values)\n",
+        report_temperature(p->coldest_temperature), cold.criterion == VTX_TOUCH_FROSTBITE ? "risks frostbite"
+            : cold.criterion == VTX_TOUCH_NUMBNESS ? "numbs it" : cold.criterion == VTX_TOUCH_PAIN ? "hurts" : "is harmless",
+        report_temperature(p->hot_temperature_high),
         hot.criterion == VTX_TOUCH_BURN ? "burns" : hot.criterion == VTX_TOUCH_MAY_BURN ? "may burn" : "does not burn");
 }
 
@@ -308,7 +310,7 @@ static void print_choice(const struct spot_job *s, const vtx_chosen_cooler *c, c
 {
     const double need = s->requirements.capacity;
     figures_section("verdict");
-    say("\nVERDICT: take %s, set to a cold fraction of %.2f.\n", noted_text("cooler", s->names[c->index]), noted("cold_fraction", c->cold_fraction));
+    say("\nVERDICT: take cooler %s, set to a cold fraction of %.2f.\n", noted_text("cooler", s->names[c->index]), noted("cold_fraction", c->cold_fraction));
     say("  cold outlet       %s typical, %s to %s over the band of tubes\n", report_temperature(noted("cold_temperature", p->cold_temperature)),
         report_temperature(noted("cold_temperature_low", p->cold_temperature_low)),
         report_temperature(noted("cold_temperature_high", p->cold_temperature_high)));

@@ -86,8 +86,8 @@ void spot_print_cut(const struct spot_job *s)
             c->material_name);
 }
 
-/* Still air on a bare shank, W/(m2 K); common practice, no source. */
-static const double still_air = 10;
+/* Still air on a bare shank, W/(m2 K); common practice, no source. Hotter than this radiation and holder take more than the air does. */
+static const double still_air = 10, still_air_to = 473.15;
 
 static vtx_status tool_base(const struct spot_tool *t, double film_coefficient, double air_temperature, double heat, double *temperature)
 {
@@ -123,8 +123,8 @@ static void print_tool(const struct spot_job *s, const vtx_job *job)
         report_temperature(noted("tool_in_jet_low", jet_low)), report_temperature(noted("tool_in_jet_high", jet_high)));
     if (tool_base(&s->tool, still_air, job->site.temperature, h.least.tool_low, &still_low) == VTX_OK
         && tool_base(&s->tool, still_air, job->site.temperature, h.most.tool_high, &still_high) == VTX_OK)
-        say(",\n                         in still air at %s to %s; what the holder takes is not counted", report_temperature(still_low),
-            report_temperature(still_high));
+        say(",\n                         without the jet in still air at %s to %s%s; what the holder takes is not counted", report_temperature(still_low),
+            still_high > still_air_to ? "hotter than " : "", report_temperature(fmin(still_high, still_air_to)));
     say("\n");
 }
 
