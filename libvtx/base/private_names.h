@@ -16,6 +16,8 @@
 #define chain_pass vtx_private_chain_pass
 #define chain_pipe vtx_private_chain_pipe
 #define chain_start_pressure vtx_private_chain_start_pressure
+#define chamber_at_cold_fraction vtx_private_chamber_at_cold_fraction
+#define chamber_excess vtx_private_chamber_excess
 #define check_chain_element vtx_private_check_chain_element
 #define check_compressor vtx_private_check_compressor
 #define check_cooler vtx_private_check_cooler
@@ -68,6 +70,7 @@
 #define fit_least_squares vtx_private_fit_least_squares
 #define fit_least_squares_to_corner vtx_private_fit_least_squares_to_corner
 #define fit_robustly vtx_private_fit_robustly
+#define flow_out vtx_private_flow_out
 #define gas_of_enthalpy vtx_private_gas_of_enthalpy
 #define gas_of_entropy vtx_private_gas_of_entropy
 #define gather_evidence vtx_private_gather_evidence

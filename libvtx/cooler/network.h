@@ -1,4 +1,4 @@
-/* Inlet nozzle, swirl chamber, cold outlet and hot valve as restrictions that share one chamber pressure. Internal.
+/* Inlet nozzle, swirl chamber, cold outlet and hot valve as restrictions that share one chamber pressure, tube/chamber.h. Internal.
  *
  * Stream temperatures at the outlets come from the ideal separation curve, at the rated point and in service alike: flow
  * depends on their square root only, and what the ideal curve leaves out (2 K of 265 K) cancels between the two. */

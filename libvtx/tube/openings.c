@@ -1,25 +1,22 @@
-/* Flow balance of the swirl chamber: inlet nozzle in series with the two outlets. */
+/* Cold fraction from the three openings of a tube: the chamber's balance at the temperatures that real streams of that fraction have. */
 #include <vtx/cold_fraction.h>
 
 #include "../base/root.h"
-#include "../flow/restriction_kernel.h"
+#include "chamber.h"
 #include "outlet_kernel.h"
 
 /* Half the width of an 80 % band in standard deviations. */
 static const double band_deviations = 1.2816;
 
-struct chamber {
+struct opened {
     const vtx_tube *tube;
     struct expansion e;
-    vtx_gas gas;
-    double inlet_area, cold_area, hot_area;
-    double hot_pressure, efficiency;
-    double cold_ambient, hot_ambient;         /* enthalpies of the surroundings, where the tube leaks */
-    double cold_temperature, hot_temperature; /* of the cold fraction in question */
-    double cold_share;                        /* > 0: only the cold orifice counts, with this share of the flow */
+    struct chamber chamber; /* at the temperatures of the cold fraction in question */
+    double efficiency;
+    double cold_ambient, hot_ambient; /* enthalpies of the surroundings, where the tube leaks */
     double pressure, mass_flow;
     int32_t inlet_choked;
-    int reversed;
+    int reversed; /* an outlet would draw in */
     vtx_status status;
 };
 
@@ -43,105 +40,89 @@ static vtx_status check_openings(const vtx_openings *o)
                                                              worse(check_amount(o->cold_uncertainty, 1), check_amount(o->hot_uncertainty, 1)))));
 }
 
-static double inflow(struct chamber *c, double pressure)
-{
-    return c->inlet_area * orifice_flux(&c->gas, c->e.inlet_pressure, c->e.inlet_temperature, pressure, &c->inlet_choked);
-}
-
-static double outflow(const struct chamber *c, double area, double pressure, double temperature, double outlet_pressure)
-{
-    int32_t choked;
-    return area == 0 ? 0 : area * orifice_flux(&c->gas, pressure, temperature, outlet_pressure, &choked);
-}
-
-static double surplus(double pressure, void *context)
-{
-    struct chamber *c = context;
-    const double cold = outflow(c, c->cold_area, pressure, c->cold_temperature, c->e.cold_pressure);
-    if (c->cold_share > 0)
-        return inflow(c, pressure) - cold / c->cold_share;
-    return inflow(c, pressure) - cold - outflow(c, c->hot_area, pressure, c->hot_temperature, c->hot_pressure);
-}
-
 /* Chamber pressure for the temperatures at hand; held at the higher outlet pressure when an outlet would draw in. */
-static vtx_status balance_pressure(struct chamber *c)
+static vtx_status balance_pressure(struct opened *o)
 {
-    const double low = c->hot_area > 0 || c->cold_share > 0 ? larger(c->e.cold_pressure, c->hot_pressure) : c->e.cold_pressure;
-    const double high = c->e.inlet_pressure;
+    struct chamber *c = &o->chamber;
+    const double low = c->hot.area > 0 ? larger(c->cold.end_pressure, c->hot.end_pressure) : c->cold.end_pressure;
+    const double high = c->inlet_pressure;
     vtx_status status = VTX_OK;
-    c->reversed = surplus(low, c) < 0;
-    c->pressure = low;
-    if (!c->reversed && low < high)
-        status = find_root(surplus, c, low, high, 1e-13 * high, &c->pressure);
-    c->mass_flow = inflow(c, c->pressure);
+    o->reversed = chamber_excess(low, c) > 0;
+    o->pressure = low;
+    if (!o->reversed && low < high)
+        status = find_root(chamber_excess, c, low, high, 1e-13 * high, &o->pressure);
+    o->mass_flow = flow_in(c, o->pressure, &o->inlet_choked);
     return status;
 }
 
-static vtx_status set_temperatures(struct chamber *c, double mu)
+static vtx_status set_temperatures(struct opened *o, double mu)
 {
-    const double work = peak_work(&c->e, c->tube, c->efficiency);
-    const double cold = cold_outlet_enthalpy(&c->e, c->tube, work, mu, c->cold_ambient);
-    vtx_status status = feed_temperature(&c->e, c->e.cold_pressure, cold, &c->cold_temperature);
+    struct chamber *c = &o->chamber;
+    const double work = peak_work(&o->e, o->tube, o->efficiency);
+    const double cold = cold_outlet_enthalpy(&o->e, o->tube, work, mu, o->cold_ambient);
+    vtx_status status = feed_temperature(&o->e, c->cold.end_pressure, cold, &c->cold.temperature);
     if (status != VTX_OK)
         return status;
-    return feed_temperature(&c->e, c->hot_pressure, hot_outlet_enthalpy(&c->e, c->tube, work, mu, c->hot_ambient), &c->hot_temperature);
+    return feed_temperature(&o->e, c->hot.end_pressure, hot_outlet_enthalpy(&o->e, o->tube, work, mu, o->hot_ambient), &c->hot.temperature);
 }
 
 /* Cold share of what leaves at the temperatures of mu, less mu. */
 static double share_excess(double mu, void *context)
 {
-    struct chamber *c = context;
-    vtx_status status = set_temperatures(c, mu);
+    struct opened *o = context;
+    const struct chamber *c = &o->chamber;
+    vtx_status status = set_temperatures(o, mu);
     if (status == VTX_OK)
-        status = balance_pressure(c);
+        status = balance_pressure(o);
     if (status != VTX_OK) {
-        c->status = status;
+        o->status = status;
         return quiet_nan();
     }
-    const double cold = outflow(c, c->cold_area, c->pressure, c->cold_temperature, c->e.cold_pressure);
-    const double hot = outflow(c, c->hot_area, c->pressure, c->hot_temperature, c->hot_pressure);
+    const double cold = flow_out(c, &c->cold, o->pressure), hot = flow_out(c, &c->hot, o->pressure);
     return cold + hot > 0 ? cold / (cold + hot) - mu : 0.5 - mu; /* nothing flows: the caller refuses it */
 }
 
-static vtx_status solve_chamber(struct chamber *c, double *mu)
+static vtx_status solve_opened(struct opened *o, double *mu)
 {
-    c->status = VTX_OK;
-    vtx_status status = find_root(share_excess, c, 0, 1, 1e-14, mu);
-    if (status == VTX_NOT_CONVERGED && c->status != VTX_OK)
-        return c->status;
+    o->status = VTX_OK;
+    vtx_status status = find_root(share_excess, o, 0, 1, 1e-14, mu);
+    if (status == VTX_NOT_CONVERGED && o->status != VTX_OK)
+        return o->status;
     if (status == VTX_OK)
-        share_excess(*mu, c);
-    return status == VTX_OK && (c->reversed || c->mass_flow <= 0) ? VTX_NO_SOLUTION : status;
+        share_excess(*mu, o);
+    return status == VTX_OK && (o->reversed || o->mass_flow <= 0) ? VTX_NO_SOLUTION : status;
 }
 
-static vtx_status open_chamber(struct chamber *c, const vtx_tube *tube, const vtx_openings *openings, int32_t model, double inlet_pressure,
-                               double inlet_temperature, double humidity_ratio, double cold_pressure, double hot_pressure)
+static vtx_status open_up(struct opened *o, const vtx_tube *tube, const vtx_openings *openings, int32_t model, double inlet_pressure,
+                          double inlet_temperature, double humidity_ratio, double cold_pressure, double hot_pressure)
 {
+    struct chamber *c = &o->chamber;
     vtx_status status = worse(worse(check_tube(tube), check_openings(openings)),
                               worse(check_feed(model, inlet_pressure, inlet_temperature, humidity_ratio),
                                     worse(check_outlet(model, inlet_pressure, cold_pressure), check_outlet(model, inlet_pressure, hot_pressure))));
     if (status != VTX_OK)
         return status;
-    memset(c, 0, sizeof *c);
+    memset(o, 0, sizeof *o);
     vtx_gas_init(&c->gas);
-    c->tube = tube;
     c->inlet_area = openings->inlet_area;
-    c->cold_area = openings->cold_area;
-    c->hot_area = openings->hot_area;
-    c->hot_pressure = hot_pressure;
-    c->efficiency = tube->peak_efficiency;
-    status = expand(model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, &c->e);
+    c->inlet_pressure = inlet_pressure;
+    c->inlet_temperature = inlet_temperature;
+    c->cold = (struct way_out){ .area = openings->cold_area, .end_pressure = cold_pressure };
+    c->hot = (struct way_out){ .area = openings->hot_area, .end_pressure = hot_pressure };
+    o->tube = tube;
+    o->efficiency = tube->peak_efficiency;
+    status = expand(model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, &o->e);
     if (status == VTX_OK && tube->cold_leak != 0)
-        status = feed_enthalpy(&c->e, cold_pressure, tube->ambient_temperature, &c->cold_ambient);
+        status = feed_enthalpy(&o->e, cold_pressure, tube->ambient_temperature, &o->cold_ambient);
     if (status == VTX_OK && tube->hot_leak != 0)
-        status = feed_enthalpy(&c->e, hot_pressure, tube->ambient_temperature, &c->hot_ambient);
+        status = feed_enthalpy(&o->e, hot_pressure, tube->ambient_temperature, &o->hot_ambient);
     return status;
 }
 
 /* Central differences in the logarithm of each area, and the ends of the efficiency band. */
-static vtx_status chamber_uncertainty(struct chamber *c, const vtx_openings *openings, vtx_opening_flow *flow)
+static vtx_status fill_uncertainties(struct opened *o, const vtx_openings *openings, vtx_opening_flow *flow)
 {
-    double *const area[3] = { &c->inlet_area, &c->cold_area, &c->hot_area };
+    double *const area[3] = { &o->chamber.inlet_area, &o->chamber.cold.area, &o->chamber.hot.area };
     const double relative[3] = { openings->inlet_uncertainty, openings->cold_uncertainty, openings->hot_uncertainty };
     const double step = 1e-3;
     double variance = 0, flow_variance = 0, mu[2], mass_flow[2];
@@ -150,8 +131,8 @@ static vtx_status chamber_uncertainty(struct chamber *c, const vtx_openings *ope
         const double a = *area[i];
         for (int side = 0; side < 2 && status == VTX_OK; side++) {
             *area[i] = a * (1 + (side ? step : -step));
-            status = solve_chamber(c, &mu[side]);
-            mass_flow[side] = c->mass_flow;
+            status = solve_opened(o, &mu[side]);
+            mass_flow[side] = o->mass_flow;
         }
         *area[i] = a;
         if (status == VTX_OK) {
@@ -160,8 +141,8 @@ static vtx_status chamber_uncertainty(struct chamber *c, const vtx_openings *ope
         }
     }
     for (int side = 0; side < 2 && status == VTX_OK; side++) {
-        c->efficiency = side ? c->tube->efficiency_high : c->tube->efficiency_low;
-        status = solve_chamber(c, &mu[side]);
+        o->efficiency = side ? o->tube->efficiency_high : o->tube->efficiency_low;
+        status = solve_opened(o, &mu[side]);
     }
     if (status == VTX_OK) {
         flow->cold_uncertainty = sqrt(variance + square((mu[1] - mu[0]) / (2 * band_deviations)));
@@ -174,20 +155,19 @@ vtx_status vtx_cold_fraction_from_openings(const vtx_tube *tube, const vtx_openi
                                            double inlet_pressure, double inlet_temperature, double humidity_ratio,
                                            double cold_pressure, double hot_pressure, vtx_opening_flow *flow)
 {
-    struct chamber c;
-    vtx_status status = flow ? open_chamber(&c, tube, openings, model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure,
-                                            hot_pressure)
+    struct opened o;
+    vtx_status status = flow ? open_up(&o, tube, openings, model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, hot_pressure)
                              : VTX_BAD_ARGUMENT;
     if (status == VTX_OK)
-        status = solve_chamber(&c, &flow->cold_fraction);
+        status = solve_opened(&o, &flow->cold_fraction);
     if (status == VTX_OK) {
-        flow->mass_flow = c.mass_flow;
-        flow->chamber_pressure = c.pressure;
-        flow->cold_temperature = c.cold_temperature;
-        flow->hot_temperature = c.hot_temperature;
-        flow->advisories = curve_advisories(tube, c.e.log_ratio, flow->cold_fraction) | (c.inlet_choked ? VTX_ADVISORY_CHOKED : 0);
+        flow->mass_flow = o.mass_flow;
+        flow->chamber_pressure = o.pressure;
+        flow->cold_temperature = o.chamber.cold.temperature;
+        flow->hot_temperature = o.chamber.hot.temperature;
+        flow->advisories = curve_advisories(tube, o.e.log_ratio, flow->cold_fraction) | (o.inlet_choked ? VTX_ADVISORY_CHOKED : 0);
         flow->spare = 0;
-        status = chamber_uncertainty(&c, openings, flow);
+        status = fill_uncertainties(&o, openings, flow);
     }
     return status == VTX_OK ? VTX_OK : POISON_STRUCT(flow, vtx_opening_flow, advisories, status);
 }
@@ -196,23 +176,27 @@ vtx_status vtx_hot_area_for_cold_fraction(const vtx_tube *tube, const vtx_openin
                                           double inlet_pressure, double inlet_temperature, double humidity_ratio,
                                           double cold_pressure, double hot_pressure, double cold_fraction, double *hot_area)
 {
-    struct chamber c;
+    struct opened o;
+    struct chamber *c = &o.chamber;
+    double mass_flow = 0, pressure = 0, behind;
+    int32_t choked;
     vtx_status status = worse(require(hot_area != NULL), check_share(cold_fraction));
-    status = worse(status, open_chamber(&c, tube, openings, model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, hot_pressure));
+    status = worse(status, open_up(&o, tube, openings, model, inlet_pressure, inlet_temperature, humidity_ratio, cold_pressure, hot_pressure));
     if (status == VTX_OK && cold_fraction == 0)
         status = VTX_OUT_OF_RANGE;
     if (status == VTX_OK)
-        status = set_temperatures(&c, cold_fraction);
+        status = set_temperatures(&o, cold_fraction);
     if (status == VTX_OK) {
-        c.cold_share = cold_fraction;
-        status = balance_pressure(&c);
+        c->cold_fraction = cold_fraction;
+        status = chamber_at_cold_fraction(c, &mass_flow, &pressure, &behind, &choked);
     }
-    if (status == VTX_OK && (c.reversed || c.mass_flow <= 0))
+    if (status == VTX_OK && (pressure < hot_pressure || mass_flow <= 0))
         status = VTX_NO_SOLUTION;
     if (status != VTX_OK)
         return poison(hot_area, status);
-    const double flux = outflow(&c, 1, c.pressure, c.hot_temperature, hot_pressure);
-    const double hot_flow = (1 - cold_fraction) * c.mass_flow;
+    c->hot.area = 1;
+    const double flux = flow_through(c, &c->hot, pressure, hot_pressure);
+    const double hot_flow = (1 - cold_fraction) * mass_flow;
     if (hot_flow > 0.1 * flux) /* no valve of this library's range is wide enough */
         return poison(hot_area, VTX_NO_SOLUTION);
     *hot_area = hot_flow == 0 ? 0 : hot_flow / flux;
