@@ -103,18 +103,10 @@ static void fill_capacities(const struct operation *o, double target_temperature
     p->target_capacity_high = to_target * (target_temperature - s->cold_temperature_low);
 }
 
-/* Dew point over liquid and frost point over ice of a vapour fraction; NaN where the surface does not exist. */
 static void saturation_points(int32_t model, double pressure, double fraction, double *dew, double *frost)
 {
-    *dew = *frost = quiet_nan();
-    if (fraction <= 0)
-        return;
-    const double over_liquid = moist_saturation_temperature(model, pressure, fraction, PHASE_LIQUID);
-    const double over_ice = moist_saturation_temperature(model, pressure, fraction, PHASE_ICE);
-    if (over_liquid >= 233.15)
-        *dew = over_liquid;
-    if (over_ice <= triple_temperature)
-        *frost = over_ice;
+    *dew = moist_dew_or_frost_point(model, pressure, fraction, PHASE_LIQUID);
+    *frost = moist_dew_or_frost_point(model, pressure, fraction, PHASE_ICE);
 }
 
 static void fill_water(const struct operation *o, const struct network_flow *flow, const vtx_streams *s, vtx_operating_point *p)
