@@ -56,13 +56,13 @@ enum vtx_limit {
 /* A question: one quantity, one wish. vtx_request_init fills the range that makes sense for the quantity. */
 typedef struct vtx_request {
     double wanted;      /* unit of the wish */
-    double low;         /* lower end of the range to search, unit of the quantity */
-    double high;        /* upper end */
+    double low;         /* lower end of the range to search, unit of the quantity; a value that the job may have */
+    double high;        /* upper end, likewise, at least low */
     double reserved[4]; /* 0 */
     int32_t sought;     /* enum vtx_sought */
     int32_t wished;     /* enum vtx_wished */
     int32_t choice;     /* enum vtx_choice */
-    int32_t element;    /* index into the job's line, from 0; for the quantities that need it */
+    int32_t element;    /* index into the job's line, from 0, of an element that has the quantity; not read for quantities of no element */
 } vtx_request;
 
 /* An answer. */
@@ -86,9 +86,9 @@ typedef struct vtx_sizing {
  * sought     in   -   enum vtx_sought
  * wished     in   -   enum vtx_wished
  * wanted     in   unit of the wish
- * request    out  -
+ * request    out  -   the line's first element that has the quantity
  *
- * status    OK, BAD_ARGUMENT
+ * status    OK, BAD_ARGUMENT (also: no element of the line has the quantity), OUT_OF_RANGE
  */
 VTX_API vtx_status vtx_request_init(const vtx_job *job, int32_t sought, int32_t wished, double wanted, vtx_request *request);
 

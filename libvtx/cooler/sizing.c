@@ -102,16 +102,34 @@ static double pair_figure(double x, void *context)
     return figure;
 }
 
-static vtx_status check_request(const vtx_job *job, const vtx_request *r)
+/* The pass does not check its job again: neither end may make it one that would be refused. */
+static vtx_status check_ends(const vtx_job *job, const vtx_request *r)
 {
-    if (!r)
-        return VTX_BAD_ARGUMENT;
+    vtx_job moved = *job;
+    set_quantity(&moved, r, r->low);
+    const vtx_status status = job_check(&moved);
+    set_quantity(&moved, r, r->high);
+    return worse(status, job_check(&moved));
+}
+
+static vtx_status check_question(const vtx_job *job, const vtx_request *r)
+{
     vtx_status status = require(r->sought >= VTX_SOUGHT_COLD_FRACTION && r->sought <= VTX_SOUGHT_RUNNING);
     status = worse(status, check_figure(r->wished));
     status = worse(status, require(r->choice == VTX_CHOICE_LOWEST || r->choice == VTX_CHOICE_HIGHEST));
-    status = worse(status, require(!needs_element(r->sought) || (r->element >= 0 && r->element < job->elements)));
+    if (needs_element(r->sought))
+        status = worse(status, require(r->element >= 0 && r->element < job->elements && job_element_has(&job->line[r->element], r->sought)));
     status = worse(status, worse(check_finite(r->wanted), check_range(r->wanted, -1e9, 1e9)));
-    return worse(status, require(is_finite(r->low) && is_finite(r->high) && r->low <= r->high));
+    status = worse(status, require(is_finite(r->low) && is_finite(r->high) && r->low <= r->high));
+    return worse(status, require(are_zero(r->reserved, ARRAY_LENGTH(r->reserved))));
+}
+
+static vtx_status check_request(const vtx_job *job, const vtx_request *r)
+{
+    vtx_status status = require(r != NULL);
+    if (status == VTX_OK)
+        status = check_question(job, r);
+    return status == VTX_OK ? check_ends(job, r) : status;
 }
 
 static int32_t limit_at(const vtx_request *r, double x)
@@ -270,17 +288,18 @@ static int32_t usual_choice(int32_t sought, int32_t wished)
 
 vtx_status vtx_request_init(const vtx_job *job, int32_t sought, int32_t wished, double wanted, vtx_request *request)
 {
-    if (!job || !request)
-        return VTX_BAD_ARGUMENT;
+    if (!job || !request || job->elements < 0 || job->elements > (int32_t)ARRAY_LENGTH(job->line))
+        return POISON_STRUCT(request, vtx_request, sought, VTX_BAD_ARGUMENT);
     vtx_request r = { .wanted = wanted, .low = request_low(job, sought), .high = request_high(job, sought), .sought = sought,
                       .wished = wished, .choice = usual_choice(sought, wished) };
     /* The first element of the line that has such a quantity. */
     while (needs_element(sought) && r.element < job->elements - 1 && !job_element_has(&job->line[r.element], sought))
         r.element++;
-    vtx_status status = check_request(job, &r);
-    if (status == VTX_OK)
-        *request = r;
-    return status;
+    vtx_status status = check_question(job, &r);
+    if (status != VTX_OK)
+        return POISON_STRUCT(request, vtx_request, sought, status);
+    *request = r;
+    return VTX_OK;
 }
 
 static double within_valve(double cold_fraction, double low, double high)

@@ -270,6 +270,58 @@ static void requests_that_make_no_sense_are_refused(void)
     EXPECT_STATUS(vtx_size(&job, NULL, &answer), VTX_BAD_ARGUMENT);
 }
 
+static void a_request_needs_an_element_that_has_the_quantity(void)
+{
+    vtx_job job = sample_job(VTX_AIR_IDEAL);
+    static const int32_t quantities[] = { VTX_SOUGHT_REGULATOR_PRESSURE, VTX_SOUGHT_BORE, VTX_SOUGHT_LENGTH };
+    EXPECT_OK(vtx_chain_regulator(6e5, 3e4, 0.012, 6e-8, 0.3, &job.line[0]));
+    EXPECT_OK(vtx_chain_hose(0.008, 5, &job.line[1]));
+    job.elements = 2;
+    for (int k = 0; k < 3; k++) {
+        const int32_t has = k == 0 ? 0 : 1;
+        vtx_request request, other;
+        vtx_sizing answer, inner;
+        EXPECT_OK(vtx_request_init(&job, VTX_SOUGHT_COLD_FRACTION, VTX_WISHED_COLD_TEMPERATURE, 266, &other));
+        EXPECT_OK(vtx_request_init(&job, quantities[k], VTX_WISHED_CAPACITY, 150, &request));
+        EXPECT(request.element == has);
+        EXPECT_OK(vtx_size(&job, &request, &answer));
+        request.element = 1 - has;
+        EXPECT_STATUS(vtx_size(&job, &request, &answer), VTX_BAD_ARGUMENT);
+        EXPECT(isnan(answer.value) && answer.limit == -1);
+        EXPECT_STATUS(vtx_size_for_both(&job, &request, &other, &answer), VTX_BAD_ARGUMENT);
+        EXPECT_STATUS(vtx_size_pair(&job, &request, &other, &answer, &inner), VTX_BAD_ARGUMENT);
+        EXPECT_STATUS(vtx_size_pair(&job, &other, &request, &answer, &inner), VTX_BAD_ARGUMENT);
+    }
+    vtx_request request;
+    job.elements = 1; /* a regulator alone has no bore to be sought */
+    EXPECT_STATUS(vtx_request_init(&job, VTX_SOUGHT_BORE, VTX_WISHED_CAPACITY, 150, &request), VTX_BAD_ARGUMENT);
+    EXPECT(isnan(request.wanted) && request.sought == -1);
+    job.elements = 2000000000;
+    EXPECT_STATUS(vtx_request_init(&job, VTX_SOUGHT_BORE, VTX_WISHED_CAPACITY, 150, &request), VTX_BAD_ARGUMENT);
+}
+
+static void a_range_that_the_quantity_cannot_have_is_refused(void)
+{
+    static const struct {
+        int32_t sought;
+        double low, high;
+    } never[] = { { VTX_SOUGHT_BORE, -0.01, 0.01 }, { VTX_SOUGHT_LENGTH, -1, 10 }, { VTX_SOUGHT_STANDOFF, -0.1, 0.1 }, { VTX_SOUGHT_RUNNING, -1, 4 },
+                  { VTX_SOUGHT_RUNNING, 0, 4 }, { VTX_SOUGHT_INLET_AREA, 0, 2 }, { VTX_SOUGHT_REGULATOR_PRESSURE, -1e5, 6e5 },
+                  { VTX_SOUGHT_VALVE_OPENING, -1, 2 }, { VTX_SOUGHT_COLD_FRACTION, 0.2, 1.5 }, { VTX_SOUGHT_SUPPLY_PRESSURE, 0, 8e5 } };
+    vtx_job job = sample_job(VTX_AIR_IDEAL);
+    EXPECT_OK(vtx_chain_regulator(6e5, 3e4, 0.012, 6e-8, 0.3, &job.line[0]));
+    EXPECT_OK(vtx_chain_hose(0.008, 5, &job.line[1]));
+    job.elements = 2;
+    for (size_t i = 0; i < sizeof never / sizeof never[0]; i++) {
+        vtx_request request;
+        vtx_sizing answer;
+        EXPECT_OK(vtx_request_init(&job, never[i].sought, VTX_WISHED_CAPACITY, 150, &request));
+        request.low = never[i].low;
+        request.high = never[i].high;
+        EXPECT_STATUS(vtx_size(&job, &request, &answer), VTX_BAD_ARGUMENT);
+    }
+}
+
 static const struct test_case tests[] = {
     { "forward of inverse gives the wish", forward_of_inverse_gives_the_wish },
     { "forward of inverse gives the wish at the work", forward_of_inverse_gives_the_wish_at_the_work },
@@ -279,5 +331,7 @@ static const struct test_case tests[] = {
     { "the pressure for a capacity is found, or its limit named", the_pressure_for_a_capacity_is_found_or_its_limit_named },
     { "two wishes at once are both met", two_wishes_at_once_are_both_met },
     { "requests that make no sense are refused", requests_that_make_no_sense_are_refused },
+    { "a request needs an element that has the quantity", a_request_needs_an_element_that_has_the_quantity },
+    { "a range that the quantity cannot have is refused", a_range_that_the_quantity_cannot_have_is_refused },
 };
 TEST_SUITE(sizing, tests);
