@@ -96,8 +96,8 @@ static int check(const struct spot_job *s)
     printf("  with a margin of 3 K ask for a pressure %s of %s", w.required_point < 273.16 ? "frost point" : "dew point",
            report_temperature(w.required_point));
     printf(", ISO 8573-1 water class %d%s\n", (int)w.required_class, w.required_class == 0 ? " (by agreement)" : "");
-    printf("  to keep the inlet nozzle's throat free too: %s\n", report_temperature(w.throat_required_point));
     print_pipe_and_best_tube(s, w.required_point);
+    printf("  to keep the inlet nozzle's throat free too: %s\n", report_temperature(w.throat_required_point));
     printf("\nVERDICT: %s\n", w.margin >= 3 ? "dry enough for this outlet."
            : w.margin >= 0 ? "just dry enough, without the usual margin of 3 K." : "not dry enough: ice will build up and block the outlet.");
     printf("\nCAUTIONS\n  A blocked outlet sends all air to the hot end. Shut off, vent and lock out before clearing ice or opening a dryer or filter.\n"
