@@ -70,4 +70,22 @@ const char *report_flow(double flow) { return plain(flow, VTX_DIMENSION_VOLUME_F
 
 const char *report_pressure_drop(double pascal) { return plain(pascal, VTX_DIMENSION_PRESSURE_DIFFERENCE, 2, 1, "bar", "psi"); }
 
+const char *report_loss(double pascal) { return plain(pascal, VTX_DIMENSION_PRESSURE_DIFFERENCE, 3, 2, "bar", "psi"); }
+
+/* From the library's own units: the zero is what 0 of SI reads, the scale what a step of 1 adds. */
+static struct report_column column(int32_t dimension, const char *si_unit, const char *us_unit)
+{
+    const char *unit = chosen == REPORT_US ? us_unit : si_unit;
+    const double at_1 = in(unit, dimension, 1), at_1001 = in(unit, dimension, 1001);
+    const double scale = (at_1001 - at_1) / 1000;
+    return (struct report_column){ unit, scale, scale - at_1, chosen == REPORT_US };
+}
+
+struct report_column report_temperatures(void) { return column(VTX_DIMENSION_TEMPERATURE, "degC", "degF"); }
+struct report_column report_powers(void) { return column(VTX_DIMENSION_POWER, "W", "Btu/h"); }
+struct report_column report_flows(void) { return column(VTX_DIMENSION_VOLUME_FLOW, "l/min", "ft3/min"); }
+struct report_column report_mass_flows(void) { return column(VTX_DIMENSION_MASS_FLOW, "g/s", "lb/min"); }
+
+double report_cell(const struct report_column *c, double si) { return c->scale * si - c->zero; }
+
 const char *report_length(double metre) { return plain(metre, VTX_DIMENSION_LENGTH, 1, 2, "mm", "in"); }

@@ -17,6 +17,20 @@ const char *report_absolute(double pascal);
 const char *report_power(double watt);
 const char *report_flow(double cubic_metre_per_second);
 const char *report_pressure_drop(double pascal);
+const char *report_loss(double pascal); /* of one part, finer */
 const char *report_length(double metre);
+
+/* A column of a table has one unit: SI unless US alone was chosen. */
+struct report_column {
+    const char *unit;
+    double scale, zero; /* printed value: scale times SI value, less zero */
+    int digits;         /* behind the point, of flows */
+};
+
+struct report_column report_temperatures(void);
+struct report_column report_powers(void);
+struct report_column report_flows(void);
+struct report_column report_mass_flows(void);
+double report_cell(const struct report_column *column, double si);
 
 #endif

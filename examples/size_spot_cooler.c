@@ -63,8 +63,10 @@ static void print_job(const struct spot_job *s)
 static void print_verdict(const struct spot_job *s, size_t i, const vtx_verdict *v)
 {
     const char *starved = v->advisories & VTX_ADVISORY_STARVED ? ": the line starves it" : "";
+    const struct report_column flow = report_flows();
     figures_row("coolers");
-    say("  %-10s %5.0f l/min  ", noted_text("name", s->names[i]), 60e3 * noted("rated_free_air_flow", s->coolers[i].rated_free_air_flow));
+    say("  %-10s %5.*f %-7s", noted_text("name", s->names[i]), flow.digits,
+        report_cell(&flow, noted("rated_free_air_flow", s->coolers[i].rated_free_air_flow)), flow.unit);
     noted_code("failed", v->failed);
     if (v->failed == VTX_FAILED_OPERATION) {
         say("does not work on this supply\n");
@@ -95,9 +97,10 @@ static void print_table(const struct spot_job *s, const vtx_cooler *cooler, doub
     vtx_operating_point p;
     job.cooler = *cooler;
     job.setting.held = VTX_HELD_COLD_FRACTION;
+    const struct report_column t = report_temperatures(), w = report_powers(), m = report_mass_flows();
     say("\nWHAT THE VALVE DOES (tube at low, typical and high efficiency; * the setting above)\n");
-    say("   cold                cold outlet, degC              hot outlet   cold air     cooling at target, W\n");
-    say("  fraction        low  typical     high                  degC      g/s      low  typical     high\n");
+    say("   cold                cold outlet, %s              hot outlet   cold air %24s, %s\n", t.unit, "cooling at target", w.unit);
+    say("  fraction        low  typical     high                  %s %8s      low  typical     high\n", t.unit, m.unit);
     for (int i = 0; i <= 8; i++) {
         double mu = 0.1 * (i + 1);
         const int is_chosen = i == 8;
@@ -110,10 +113,10 @@ static void print_table(const struct spot_job *s, const vtx_cooler *cooler, doub
             continue;
         figures_row("settings");
         say("  %c %5.2f   %9.1f%9.1f%9.1f   %18.1f%9.2f%9.0f%9.0f%9.0f\n", is_chosen ? '*' : ' ', noted("cold_fraction", mu),
-            noted("cold_temperature_high", p.cold_temperature_high) - 273.15, noted("cold_temperature", p.cold_temperature) - 273.15,
-            noted("cold_temperature_low", p.cold_temperature_low) - 273.15, noted("hot_temperature", p.hot_temperature) - 273.15,
-            1000 * noted("cold_mass_flow", p.cold_mass_flow), noted("cooling_at_target_low", p.target_capacity_low),
-            noted("cooling_at_target", p.target_capacity), noted("cooling_at_target_high", p.target_capacity_high));
+            report_cell(&t, noted("cold_temperature_high", p.cold_temperature_high)), report_cell(&t, noted("cold_temperature", p.cold_temperature)),
+            report_cell(&t, noted("cold_temperature_low", p.cold_temperature_low)), report_cell(&t, noted("hot_temperature", p.hot_temperature)),
+            report_cell(&m, noted("cold_mass_flow", p.cold_mass_flow)), report_cell(&w, noted("cooling_at_target_low", p.target_capacity_low)),
+            report_cell(&w, noted("cooling_at_target", p.target_capacity)), report_cell(&w, noted("cooling_at_target_high", p.target_capacity_high)));
     }
 }
 
@@ -281,13 +284,13 @@ static void print_line(const struct spot_job *s, const vtx_job *job, const vtx_o
     say("  start                  %s\n", report_gauge(joints[0].stagnation_pressure, job->site.pressure));
     for (int i = 0; i < job->elements; i++) {
         figures_row("line_elements");
-        say("  behind %-15s %s, costs %.3f bar, %.0f %% of the line's loss%s\n", noted_text("name", s->element_names[i]),
+        say("  behind %-15s %s, costs %s, %.0f %% of the line's loss%s\n", noted_text("name", s->element_names[i]),
             report_gauge(noted("pressure_behind", joints[i + 1].stagnation_pressure), job->site.pressure),
-            1e-5 * noted("pressure_loss", joints[i + 1].pressure_loss), 100 * noted("share_of_loss", joints[i + 1].share),
+            report_loss(noted("pressure_loss", joints[i + 1].pressure_loss)), 100 * noted("share_of_loss", joints[i + 1].share),
             noted_code("choked", joints[i + 1].choked) ? ", choked" : "");
     }
     figures_section("line");
-    say("  the line takes %.2f bar of the supply%s\n", 1e-5 * noted("pressure_loss", state.pressure_loss),
+    say("  the line takes %s of the supply%s\n", report_pressure_drop(noted("pressure_loss", state.pressure_loss)),
         p->advisories & VTX_ADVISORY_STARVED ? ": more than a tenth, the cooler is starved" : "");
     if (state.costliest_element >= 0)
         print_wider_bore(s, job, state.costliest_element, p);

@@ -134,28 +134,33 @@ static void print_untouched(const vtx_job *job, const char *what)
 {
     vtx_operating_point p;
     const vtx_status status = vtx_job_evaluate(job, &p, NULL);
+    const struct report_column t = report_temperatures(), w = report_powers(), f = report_flows();
     figures_row("valve_left_alone");
-    noted_text("what_changes", what);
     noted_code("status", status);
     if (status == VTX_OK)
-        say("  %-34s %8.2f%12.1f%12.0f%14.0f%s\n",
-            what, noted("cold_fraction", p.cold_fraction), noted("cold_temperature", p.cold_temperature) - 273.15,
-            noted("cooling_at_target", p.target_capacity), 60e3 * noted("free_air_flow", p.free_air_flow),
+        say("  %-34s %8.2f%12.1f%16.0f%14.*f%s\n", noted_text("what_changes", what), noted("cold_fraction", p.cold_fraction),
+            report_cell(&t, noted("cold_temperature", p.cold_temperature)), report_cell(&w, noted("cooling_at_target", p.target_capacity)), f.digits,
+            report_cell(&f, noted("free_air_flow", p.free_air_flow)),
             p.advisories & VTX_ADVISORY_EFFICIENCY_ASSUMED ? "   efficiency assumed unchanged" : "");
     else
-        say("  %-34s does not work\n", what);
+        say("  %-34s does not work\n", noted_text("what_changes", what));
 }
 
 /* Inlet nozzle, hot valve and outlets as openings in series and parallel: pressure, flow and cold fraction follow together. */
 void spot_print_valve_left_alone(const vtx_job *job, const vtx_operating_point *point)
 {
+    const struct report_column t = report_temperatures(), w = report_powers(), f = report_flows();
     vtx_job held = *job, other;
+    char cold[24], cooling[24], drawn[24];
     if (!isfinite(point->valve_opening))
         return;
     held.setting.held = VTX_HELD_VALVE_OPENING;
     held.setting.valve_opening = point->valve_opening;
     say("\nIF NOBODY TOUCHES THE VALVE AFTERWARDS\n");
-    say("  %-34s %8s%12s%12s%14s\n", "what changes", "fraction", "cold, degC", "cooling, W", "air, l/min");
+    snprintf(cold, sizeof cold, "cold, %s", t.unit);
+    snprintf(cooling, sizeof cooling, "cooling, %s", w.unit);
+    snprintf(drawn, sizeof drawn, "air, %s", f.unit);
+    say("  %-34s %8s%12s%16s%14s\n", "what changes", "fraction", cold, cooling, drawn);
     print_untouched(&held, "nothing");
     other = held;
     other.supply.pressure -= 1e5;
