@@ -34,7 +34,7 @@ static inline struct real_temperature plain_temperature(double temperature)
 }
 
 /* The same for air that holds no water: what depends on water is left out, and zero. */
-static inline struct real_temperature dry_temperature(double temperature)
+static ALWAYS_INLINE struct real_temperature dry_temperature(double temperature)
 {
     struct real_temperature t = { temperature, log(temperature), gas_constant * temperature, { .aa = { 0, 0, 0 } } };
     const struct broken_powers p = broken_powers(t.logarithm);
@@ -71,6 +71,57 @@ double real_density(const struct real_temperature *t, double pressure, double x)
 /* J/mol, the enthalpies alone. */
 double real_condensate_enthalpy(const struct real_temperature *t, double pressure, int32_t phase);
 double real_enthalpy(const struct real_temperature *t, double pressure, double x);
+
+/* dry, a constant: x is 0. */
+static ALWAYS_INLINE struct ideal_part ideal_mixture_part(const struct real_temperature *t, double x, int dry)
+{
+    const struct ideal_part air = dry_air_ideal_part(t->temperature, t->logarithm);
+    if (dry)
+        return air;
+    const double y = 1 - x;
+    const struct ideal_part water = water_ideal_part(t->temperature, t->logarithm);
+    const struct ideal_part both = { y * air.enthalpy + x * water.enthalpy, y * air.entropy + x * water.entropy,
+                                     y * air.heat_capacity + x * water.heat_capacity };
+    return both;
+}
+
+/* x ln x tends to 0 with x: no jump and no NaN at dry air or steam. */
+static ALWAYS_INLINE double mixing_part(double atmospheres, double x, int dry)
+{
+    if (dry)
+        return log(atmospheres);
+    const double y = 1 - x;
+    return (y > 0 ? y * log(y * atmospheres) : 0) + (x > 0 ? x * log(x * atmospheres) : 0);
+}
+
+/* Inline, for those who need a part of it, and dry, a constant, where x is 0. */
+static ALWAYS_INLINE struct real_gas real_gas_inline(const struct real_temperature *t, double pressure, double x, int dry)
+{
+    const struct mixture_virials of_air = { t->virials.aa, t->virials.aaa };
+    const struct mixture_virials m = dry ? of_air : mixture_virials(&t->virials, x);
+    const struct ideal_part ideal = ideal_mixture_part(t, x, dry);
+    const double b = m.b.value, bt = m.b.first, btt = m.b.second, c = m.c.value, ct = m.c.first, ctt = m.c.second;
+    const double q = pressure / t->rt, d = virial_density(q, b, c), v = 1 / d;
+    const struct fourth_part none = { 0, 0, 0, 0, 0 }, fourth = dry ? none : fourth_part(t->virials.wwww, q, x);
+    const double fourth_heat = dry ? 0 : fourth_enthalpy(t->virials.wwww, q, x, t->rt);
+    const double r = gas_constant, mixing = mixing_part(d * t->rt / standard_atmosphere, x, dry);
+    /* dp/dT over r d, and r t over dp/dd. */
+    const double heated = 1 + d * (b + bt + d * (c + ct)), yielding = 1 / (1 + d * (2 * b + 3 * d * c));
+    const double cv = ideal.heat_capacity - r * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
+    const double volume_first = v * heated * yielding + fourth.volume_first;  /* T dv/dT */
+    const double volume_fall = q * square(v) * yielding - fourth.volume_rise; /* -p dv/dp */
+    const double molar_mass = (1 - x) * moist_air_molar_mass + x * water_molar_mass;
+    struct real_gas gas;
+    gas.volume = v + fourth.volume;
+    gas.compressibility = q * gas.volume;
+    gas.enthalpy = ideal.enthalpy + t->rt * d * (b - bt + d * (c - 0.5 * ct)) + fourth_heat;
+    gas.entropy = ideal.entropy - r * (mixing + d * (b + bt + 0.5 * d * (c + ct))) + fourth.entropy;
+    gas.heat_capacity = cv + r * square(heated) * yielding + fourth.heat_capacity;
+    gas.cv = gas.heat_capacity - r * q * square(volume_first) / volume_fall;
+    gas.sound_speed = gas.volume * sqrt(gas.heat_capacity * pressure / (gas.cv * volume_fall * molar_mass));
+    gas.joule_thomson = (volume_first - gas.volume) / gas.heat_capacity;
+    return gas;
+}
 
 struct real_gas real_gas(const struct real_temperature *t, double pressure, double x);
 

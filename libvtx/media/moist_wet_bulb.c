@@ -22,7 +22,7 @@ static double real_excess(const struct wick *w, double wet_bulb, double *slope)
     const double condensate = real_condensate_enthalpy(&t, w->pressure, w->phase);
     const double taken_up = x / moist_air_molar_mass - y * w->humidity_ratio / water_molar_mass;
     /* Clausius and Clapeyron for the ideal vapour, and its heat capacity: good to a few percent. */
-    const double evaporation = ideal_enthalpy(water_heat, water_enthalpy_zero, wet_bulb) - condensate;
+    const double evaporation = ideal_enthalpy(&water_heat, water_enthalpy_zero, wet_bulb) - condensate;
     const double x_t = x * evaporation / (t.rt * wet_bulb);
     *slope = (29.1 * y + 34 * x + x_t * evaporation / larger(y, 0.01)) / moist_air_molar_mass;
     return saturated / moist_air_molar_mass - taken_up * condensate - y * w->enthalpy;

@@ -249,25 +249,30 @@ struct ideal_part {
     double heat_capacity;
 };
 
+/* cp/R = sum c_k x^k in x = T/100 K with its integrals: (1/x) integral of it dx, and integral of (it - c_0)/x dx, over x. */
 enum { HEAT_TERMS = 9 };
+struct heat_series {
+    _Alignas(16) double heat[12];
+    _Alignas(16) double enthalpy[12];
+    _Alignas(16) double entropy[8];
+};
 
-/* From cp/R = sum c_k (T/100 K)^k and the two integration constants. */
-static inline struct ideal_part ideal_part(const double c[HEAT_TERMS], double enthalpy_zero, double entropy_zero, double temperature,
-                                           double log_temperature)
-{
-    const double x = 0.01 * temperature;
-    double heat = 0, enthalpy = 0, entropy = 0;
-    for (int k = HEAT_TERMS - 1; k > 0; k--) {
-        heat = (heat + c[k]) * x;
-        enthalpy = (enthalpy + c[k] / (k + 1)) * x;
-        entropy = (entropy + c[k] / k) * x;
+#define HEAT_SERIES(c0, c1, c2, c3, c4, c5, c6, c7, c8) \
+    { \
+        { c0, c1, c2, c3, c4, c5, c6, c7, c8, 0, 0, 0 }, \
+        { c0, (c1) / 2, (c2) / 3, (c3) / 4, (c4) / 5, (c5) / 6, (c6) / 7, (c7) / 8, (c8) / 9, 0, 0, 0 }, \
+        { c1, (c2) / 2, (c3) / 3, (c4) / 4, (c5) / 5, (c6) / 6, (c7) / 7, (c8) / 8 } \
     }
-    struct ideal_part part;
-    part.heat_capacity = gas_constant * (heat + c[0]);
-    part.enthalpy = gas_constant * ((enthalpy + c[0]) * temperature + enthalpy_zero);
-    part.entropy = gas_constant * (entropy + c[0] * log_temperature + entropy_zero);
-    return part;
-}
+
+/* Fitted by build-aux/fit_media to the ideal part of Lemmon and others 2000 from 110 to 480 K: 1.2e-6 R, 1e-5 R at 100 K. */
+static const struct heat_series dry_air_heat =
+    HEAT_SERIES(3.494609956, -0.008125277654, 0.005624976101, 0.001866672835, -0.004289794223, 0.002174876615, -0.0004768822962,
+                5.002365711e-05, -2.083976778e-06);
+
+/* The same for the ideal part of IAPWS R6-95, from 110 to 480 K: 1.4e-5 R. */
+static const struct heat_series water_heat =
+    HEAT_SERIES(4.037138025, -0.08632183426, 0.08282268754, -0.02238127059, -0.0128755378, 0.01089753706, -0.002988120647,
+                0.0003707736567, -1.773264243e-05);
 
 /* Integration constants over R: K and -. The real gas at 273.15 K and 101325 Pa is zero; so is liquid water in equilibrium with its
  * vapour at the triple point. A test holds them to that. */
@@ -276,37 +281,31 @@ static const double air_entropy_zero = -19.5940955540168;
 static const double water_enthalpy_zero = 4323.844603418565;
 static const double water_entropy_zero = -7.8366117200077605;
 
-/* cp/R as a polynomial in T/100 K, fitted by build-aux/fit_media to the ideal part of Lemmon and others 2000 from 110 to 480 K:
- * 1.2e-6 R, 1e-5 R at 100 K. */
-static const double dry_air_heat[HEAT_TERMS] = {
-    3.494609956, -0.008125277654, 0.005624976101, 0.001866672835, -0.004289794223, 0.002174876615, -0.0004768822962, 5.002365711e-05,
-    -2.083976778e-06
-};
-
-/* The same for the ideal part of IAPWS R6-95, from 110 to 480 K: 1.4e-5 R. */
-static const double water_heat[HEAT_TERMS] = {
-    4.037138025, -0.08632183426, 0.08282268754, -0.02238127059, -0.0128755378, 0.01089753706, -0.002988120647, 0.0003707736567,
-    -1.773264243e-05
-};
-
 /* J/mol, the enthalpy alone. */
-static inline double ideal_enthalpy(const double c[HEAT_TERMS], double enthalpy_zero, double temperature)
+static inline double ideal_enthalpy(const struct heat_series *c, double enthalpy_zero, double temperature)
+{
+    return gas_constant * (polynomial(c->enthalpy, HEAT_TERMS, 0.01 * temperature) * temperature + enthalpy_zero);
+}
+
+static inline struct ideal_part ideal_part(const struct heat_series *c, double enthalpy_zero, double entropy_zero, double temperature,
+                                           double log_temperature)
 {
     const double x = 0.01 * temperature;
-    double enthalpy = 0;
-    for (int k = HEAT_TERMS - 1; k > 0; k--)
-        enthalpy = (enthalpy + c[k] / (k + 1)) * x;
-    return gas_constant * ((enthalpy + c[0]) * temperature + enthalpy_zero);
+    struct ideal_part part;
+    part.heat_capacity = gas_constant * polynomial(c->heat, HEAT_TERMS, x);
+    part.enthalpy = ideal_enthalpy(c, enthalpy_zero, temperature);
+    part.entropy = gas_constant * (polynomial(c->entropy, HEAT_TERMS - 1, x) * x + c->heat[0] * log_temperature + entropy_zero);
+    return part;
 }
 
 static inline struct ideal_part dry_air_ideal_part(double temperature, double log_temperature)
 {
-    return ideal_part(dry_air_heat, air_enthalpy_zero, air_entropy_zero, temperature, log_temperature);
+    return ideal_part(&dry_air_heat, air_enthalpy_zero, air_entropy_zero, temperature, log_temperature);
 }
 
 static inline struct ideal_part water_ideal_part(double temperature, double log_temperature)
 {
-    return ideal_part(water_heat, water_enthalpy_zero, water_entropy_zero, temperature, log_temperature);
+    return ideal_part(&water_heat, water_enthalpy_zero, water_entropy_zero, temperature, log_temperature);
 }
 
 #endif

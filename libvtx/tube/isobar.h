@@ -7,7 +7,7 @@
 #define VTX_TUBE_ISOBAR_H
 
 #include "../media/process_kernel.h"
-#include "../media/virials.h"
+#include "../media/moist_real.h"
 
 /* A state on the isobar, per kg dry air. */
 struct knot {
@@ -16,6 +16,12 @@ struct knot {
 
 static inline struct knot gas_at(double pressure, double temperature, double humidity_ratio)
 {
+    if (humidity_ratio == 0) {
+        const struct real_temperature t = dry_temperature(temperature);
+        const struct real_gas gas = real_gas_inline(&t, pressure, 0, 1);
+        return (struct knot){ temperature, gas.enthalpy / moist_air_molar_mass, gas.entropy / moist_air_molar_mass,
+                              gas.heat_capacity / moist_air_molar_mass };
+    }
     struct moist_mixture m;
     moist_vapour(VTX_AIR_REAL, pressure, temperature, humidity_ratio, &m);
     return (struct knot){ temperature, m.enthalpy, m.entropy, m.heat_capacity };
