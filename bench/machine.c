@@ -40,13 +40,17 @@ static void processor(char name[NAME_BYTES])
 /* The best that batch loops may choose here; valgrind offers no AVX-512. */
 static const char *vector_unit(void)
 {
-#if defined(__x86_64__) && defined(__GNUC__)
+#ifdef BENCH_VECTORS
+    return BENCH_VECTORS;
+#elif defined(__x86_64__) && defined(__GNUC__)
     if (__builtin_cpu_supports("avx512f"))
         return "avx512f";
     if (__builtin_cpu_supports("avx2"))
         return "avx2";
-#endif
     return "the compiler's default";
+#else
+    return "the compiler's default";
+#endif
 }
 
 static long processors(void)

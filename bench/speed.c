@@ -1,8 +1,20 @@
 /* make bench: what the calls that have an aim cost, scalar and batch, in nanoseconds and in E (one libm exp call, timed beside each).
- * With a file name as argument the same numbers go there as JSON. Under bench/count_instructions: instructions instead. */
+ * With a file name as argument the same numbers go there as JSON. Under bench/count_instructions: instructions instead.
+ * As bench/speed_avx2: batch calls only, with AVX2 where the processor has more. */
+#include <string.h>
+
 #include "cases.h"
 #include "counting.h"
 #include "machine.h"
+
+/* No vector unit of that kind: make goes on. */
+enum { NOT_THERE = 77 };
+
+#ifdef BENCH_VECTORS
+enum { BATCH_ONLY = 1 };
+#else
+enum { BATCH_ONLY = 0 };
+#endif
 
 static void print_head(void)
 {
@@ -19,10 +31,10 @@ static void print_case(const struct bench_case *c, const struct timing *t, doubl
     printf("\n");
 }
 
-static void write_case(FILE *json, const struct bench_case *c, const struct timing *t, double unit, int last)
+static void write_case(FILE *json, const struct bench_case *c, const struct timing *t, double unit, int first)
 {
-    fprintf(json, "  { \"call\": \"%s\", \"exp_ns\": %.4g, \"ns\": %.5g, \"e\": %.5g, \"minimum\": %.5g, \"p90\": %.5g, \"aim\": %g, \"least\": %g }%s\n",
-            c->what, unit, t->median, t->median / unit, t->minimum, t->p90, c->aim, c->least, last ? "" : ",");
+    fprintf(json, "%s  { \"call\": \"%s\", \"exp_ns\": %.4g, \"ns\": %.5g, \"e\": %.5g, \"minimum\": %.5g, \"p90\": %.5g, \"aim\": %g, \"least\": %g }",
+            first ? "" : ",\n", c->what, unit, t->median, t->median / unit, t->minimum, t->p90, c->aim, c->least);
 }
 
 static void count_cases(const struct bench_case *cases, size_t count)
@@ -34,6 +46,7 @@ static void count_cases(const struct bench_case *cases, size_t count)
 
 static void time_cases(const struct bench_case *cases, size_t count, FILE *json)
 {
+    int first = 1;
     print_head();
     if (json) {
         fprintf(json, "{ ");
@@ -41,18 +54,27 @@ static void time_cases(const struct bench_case *cases, size_t count, FILE *json)
         fprintf(json, "\"calls\": [\n");
     }
     for (size_t i = 0; i < count; i++) {
+        if (BATCH_ONLY && !strstr(cases[i].what, ", batch"))
+            continue;
         const double unit = time_loop(exp_loop).median;
         const struct timing t = time_loop(cases[i].loop);
         print_case(&cases[i], &t, unit);
         if (json)
-            write_case(json, &cases[i], &t, unit, i + 1 == count);
+            write_case(json, &cases[i], &t, unit, first);
+        first = 0;
     }
     if (json)
-        fprintf(json, "] }\n");
+        fprintf(json, "\n] }\n");
 }
 
 int main(int argc, char **argv)
 {
+#ifdef BENCH_VECTORS
+    if (!vectors_run_here()) {
+        printf("no " BENCH_VECTORS " here\n");
+        return NOT_THERE;
+    }
+#endif
     size_t count;
     const struct bench_case *cases = bench_cases(&count);
     FILE *json = argc > 1 ? fopen(argv[1], "w") : NULL;
