@@ -9,15 +9,18 @@
 
 #include "../base/numeric.h"
 
+/* A factor and not a divisor, because both shapes share it, and all items of a batch. */
+static inline double steepness(double m) { return 1 / square(1 - m); }
+
 static inline double cold_shape(double m, double mu)
 {
-    return (1 - mu) * (1 + mu - 2 * m) / square(1 - m);
+    return (1 - mu) * (1 + mu - 2 * m) * steepness(m);
 }
 
 /* mu s / (1 - mu) without its 0/0: the hot stream's gain where the cold stream loses s. */
 static inline double hot_shape(double m, double mu)
 {
-    return mu * (1 + mu - 2 * m) / square(1 - m);
+    return mu * (1 + mu - 2 * m) * steepness(m);
 }
 
 /* Cold fraction above m at which the cold shape is s, for s in 0..1. */

@@ -39,14 +39,20 @@ static inline int are_ordinary_ends(double inlet_pressure, double inlet_temperat
     return feed & outlets & (cold_fraction >= 0) & (cold_fraction <= 1);
 }
 
-/* Where the curve rests on nothing: the ends of the cold fraction, and ratios beyond the points it was fitted to. */
-static inline int32_t curve_advisories(const vtx_tube *tube, double log_ratio, double cold_fraction)
+/* Where the curve rests on nothing: the ends of the cold fraction, and ratios beyond the points it was fitted to. As wide as a double:
+ * a loop over items then keeps to vectors of one width. */
+static inline int64_t wide_curve_advisories(const vtx_tube *tube, double log_ratio, double cold_fraction)
 {
     static const double log_ratio_min = 0.6931471805599453, log_ratio_max = 2.1400661634962708; /* ln 2, ln 8.5 */
     const int uncalibrated = tube->basis == VTX_TUBE_UNCALIBRATED;
     const int extrapolated = cold_fraction < 0.1 || cold_fraction > 0.9 ||
                              (uncalibrated && (log_ratio < log_ratio_min || log_ratio > log_ratio_max));
-    return (uncalibrated ? VTX_ADVISORY_UNCALIBRATED : 0) | (extrapolated ? VTX_ADVISORY_EXTRAPOLATED : 0);
+    return (uncalibrated ? (int64_t)VTX_ADVISORY_UNCALIBRATED : 0) | (extrapolated ? (int64_t)VTX_ADVISORY_EXTRAPOLATED : 0);
+}
+
+static inline int32_t curve_advisories(const vtx_tube *tube, double log_ratio, double cold_fraction)
+{
+    return (int32_t)wide_curve_advisories(tube, log_ratio, cold_fraction);
 }
 
 #endif

@@ -8,19 +8,20 @@
 
 /* Separation of a tube efficiency: a leak moves each outlet towards the surroundings. */
 struct ideal_case {
-    double inlet_temperature, drop; /* K  isentropic, to the cold pressure */
-    double cold_shape, hot_shape, cold_remainder, hot_remainder, ambient_temperature;
+    double inlet_temperature;
+    double cold_drop, hot_rise; /* K  of efficiency 1 */
+    double cold_remainder, hot_remainder, ambient_temperature;
 };
 
 static inline double ideal_cold(const struct ideal_case *c, double efficiency)
 {
-    const double t = c->inlet_temperature - efficiency * c->cold_shape * c->drop;
+    const double t = c->inlet_temperature - efficiency * c->cold_drop;
     return c->cold_remainder == 1 ? t : c->ambient_temperature + (t - c->ambient_temperature) * c->cold_remainder;
 }
 
 static inline double ideal_hot(const struct ideal_case *c, double efficiency)
 {
-    const double t = c->inlet_temperature + efficiency * c->hot_shape * c->drop;
+    const double t = c->inlet_temperature + efficiency * c->hot_rise;
     return c->hot_remainder == 1 ? t : c->ambient_temperature + (t - c->ambient_temperature) * c->hot_remainder;
 }
 
@@ -28,8 +29,8 @@ static inline double ideal_hot(const struct ideal_case *c, double efficiency)
 static inline void add_ideal_leaks(const struct ideal_case *c, double efficiency, vtx_streams *out)
 {
     const double cp = perfect_air_heat_capacity, mu = out->cold_fraction;
-    out->heat_gain = mu * cp * (out->cold_temperature - (c->inlet_temperature - efficiency * c->cold_shape * c->drop));
-    out->heat_loss = (1 - mu) * cp * (c->inlet_temperature + efficiency * c->hot_shape * c->drop - out->hot_temperature);
+    out->heat_gain = mu * cp * (out->cold_temperature - (c->inlet_temperature - efficiency * c->cold_drop));
+    out->heat_loss = (1 - mu) * cp * (c->inlet_temperature + efficiency * c->hot_rise - out->hot_temperature);
     out->entropy_generation += (out->heat_loss - out->heat_gain) / c->ambient_temperature;
 }
 
@@ -39,6 +40,12 @@ static inline double ideal_drop(double inlet_temperature, double log_cold)
     return inlet_temperature * decay(perfect_air_gas_constant / perfect_air_heat_capacity * log_cold);
 }
 
+static inline int64_t wide_ideal_advisories(const vtx_tube *tube, double log_cold, double drop, double cold_fraction)
+{
+    return wide_curve_advisories(tube, log_cold, cold_fraction) | (drop > 0 ? 0 : (int64_t)VTX_ADVISORY_FIELD_UNAVAILABLE) |
+           (efficiency_gain(tube, log_cold) * tube->efficiency_high > 1 ? (int64_t)VTX_ADVISORY_SECOND_LAW_LIMITED : 0);
+}
+
 /* All but the entropy. */
 static inline void separate_by_drop(const vtx_tube *tube, double inlet_temperature, double log_cold, double drop, double cold_fraction,
                                     vtx_streams *out)
@@ -46,9 +53,9 @@ static inline void separate_by_drop(const vtx_tube *tube, double inlet_temperatu
     const double mu = cold_fraction, gain = efficiency_gain(tube, log_cold);
     const double efficiency = smaller(gain * tube->peak_efficiency, 1);
     const double weak = smaller(gain * tube->efficiency_low, 1), strong = smaller(gain * tube->efficiency_high, 1);
-    const struct ideal_case c = { inlet_temperature, drop, cold_shape(tube->coldest_fraction, mu), hot_shape(tube->coldest_fraction, mu),
-                                  leak_remainder(tube->cold_leak, mu), leak_remainder(tube->hot_leak, 1 - mu),
-                                  tube->ambient_temperature };
+    const struct ideal_case c = { inlet_temperature, cold_shape(tube->coldest_fraction, mu) * drop,
+                                  hot_shape(tube->coldest_fraction, mu) * drop, leak_remainder(tube->cold_leak, mu),
+                                  leak_remainder(tube->hot_leak, 1 - mu), tube->ambient_temperature };
     out->cold_temperature = ideal_cold(&c, efficiency);
     out->hot_temperature = ideal_hot(&c, efficiency);
     out->cold_temperature_low = ideal_cold(&c, strong);
@@ -64,8 +71,7 @@ static inline void separate_by_drop(const vtx_tube *tube, double inlet_temperatu
     out->throttle_temperature = inlet_temperature;
     out->joule_thomson_drop = 0;
     out->condensed = out->condensed_low = out->condensed_high = out->frozen_share = out->hot_condensed = out->hot_frozen_share = 0;
-    out->advisories = curve_advisories(tube, log_cold, mu) | (drop > 0 ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE) |
-                      (gain * tube->efficiency_high > 1 ? VTX_ADVISORY_SECOND_LAW_LIMITED : 0);
+    out->advisories = (int32_t)wide_ideal_advisories(tube, log_cold, drop, mu);
     out->condensed_phase = 0;
 }
 

@@ -3,6 +3,7 @@
 #include "ideal_streams.h"
 
 enum column { INLET_PRESSURE, INLET_TEMPERATURE, HUMIDITY_RATIO, COLD_PRESSURE, HOT_PRESSURE, COLD_FRACTION };
+/* The advisories are an integer of the same width. */
 enum result { COLD, COLD_LOW, COLD_HIGH, HOT, HOT_LOW, HOT_HIGH, ENTROPY, EFFICIENCY, ISENTROPIC, ADVISORIES };
 
 static inline void separation_block(struct vector_block *b)
@@ -36,7 +37,10 @@ static inline void separation_block(struct vector_block *b)
         b->out[HOT_HIGH][i] = s.hot_temperature_high;
         b->out[EFFICIENCY][i] = s.isentropic_efficiency;
         b->out[ISENTROPIC][i] = s.isentropic_temperature;
-        b->out[ADVISORIES][i] = s.advisories;
+    }
+    for (size_t i = 0; i < n; i++) {
+        const int64_t bits = wide_ideal_advisories(&tube, log_cold[i], drop[i], b->in[COLD_FRACTION][i]);
+        memcpy(&b->out[ADVISORIES][i], &bits, sizeof bits);
     }
     for (size_t i = 0; i < n; i++)
         b->out[ENTROPY][i] = ideal_entropy(b->in[INLET_TEMPERATURE][i], log_cold[i], log_hot[i], b->in[COLD_FRACTION][i], b->out[COLD][i],
@@ -74,7 +78,7 @@ void VECTOR_RECORDS(separation)(const struct batch *b, const struct vector_block
 {
     char *to = (char *)b->out[0].base + (ptrdiff_t)i * b->out[0].stride;
     for (size_t k = at; k < at + items; k++, to += b->out[0].stride) {
-        const int32_t ending[2] = { (int32_t)block->out[ADVISORIES][k], 0 };
+        const int32_t ending[2] = { (int32_t)bits_of(block->out[ADVISORIES][k]), 0 };
         PUT_PAIR(cold_temperature, block->out[COLD][k], block->out[COLD_LOW][k]);
         PUT_PAIR(cold_temperature_high, block->out[COLD_HIGH][k], block->out[HOT][k]);
         PUT_PAIR(hot_temperature_low, block->out[HOT_LOW][k], block->out[HOT_HIGH][k]);
