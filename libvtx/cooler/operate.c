@@ -5,6 +5,7 @@
 #include <vtx/standard_flow.h>
 #include <vtx/touch.h>
 
+#include "../duty/surface_kernel.h"
 #include "../flow/throat_kernel.h"
 #include "../tube/perfect_air.h"
 #include "../tube/separation_kernel.h"
@@ -103,21 +104,14 @@ static void fill_capacities(const struct operation *o, double target_temperature
     p->target_capacity_high = to_target * (target_temperature - s->cold_temperature_low);
 }
 
-static void saturation_points(int32_t model, double pressure, double fraction, double *dew, double *frost)
-{
-    *dew = moist_dew_or_frost_point(model, pressure, fraction, PHASE_LIQUID);
-    *frost = moist_dew_or_frost_point(model, pressure, fraction, PHASE_ICE);
-}
-
 static void fill_water(const struct operation *o, const struct network_flow *flow, const vtx_streams *s, vtx_operating_point *p)
 {
     const int32_t model = o->setting->model;
     const double fraction = moist_vapour_fraction(model, p->humidity_ratio);
     const struct throat throat = throat_of(p->inlet_pressure, p->inlet_temperature, flow->chamber_pressure);
-    double dew, frost;
-    saturation_points(model, p->inlet_pressure, fraction, &p->feed_dew_point, &p->feed_frost_point);
-    saturation_points(model, p->cold_pressure, fraction, &dew, &frost);
-    p->cold_saturation_point = is_finite(frost) ? frost : dew;
+    p->feed_dew_point = moist_dew_or_frost_point(model, p->inlet_pressure, fraction, PHASE_LIQUID);
+    p->feed_frost_point = moist_dew_or_frost_point(model, p->inlet_pressure, fraction, PHASE_ICE);
+    p->cold_saturation_point = deposit_limit(model, p->cold_pressure, fraction);
     p->condensed = s->condensed;
     p->condensed_phase = s->condensed_phase;
     p->ice_flow = p->cold_mass_flow / (1 + p->humidity_ratio) * s->condensed * s->frozen_share;
@@ -144,16 +138,6 @@ static int32_t touch_advisories(double surface_temperature)
     return touch.advisories & (VTX_ADVISORY_TOUCH_COLD | VTX_ADVISORY_TOUCH_HOT);
 }
 
-/* A bare cold tube as cold as the air in it: the careful side. */
-static int32_t surface_advisories(const struct operation *o, double room_fraction, double surface_temperature)
-{
-    const int32_t phase = stable_phase(surface_temperature);
-    const double held = moist_saturation_fraction(o->setting->model, o->site->pressure, larger(surface_temperature, MOIST_TEMPERATURE_MIN), phase);
-    if (surface_temperature >= o->site->temperature || room_fraction <= held)
-        return 0;
-    return phase == PHASE_ICE ? VTX_ADVISORY_FROSTING : VTX_ADVISORY_SWEATING;
-}
-
 /* Both streams, and the coldest end that the freezing question allows. */
 static vtx_status separate(const struct operation *o, double inlet_pressure, const struct network_flow *flow, vtx_streams *s,
                            double *coldest_temperature)
@@ -166,15 +150,16 @@ static vtx_status separate(const struct operation *o, double inlet_pressure, con
     return status;
 }
 
+/* A bare cold tube as cold as the air in it: the careful side. */
 static void fill_surroundings(const struct operation *o, vtx_operating_point *p)
 {
-    const double room_fraction = o->site->relative_humidity
-        * moist_saturation_fraction(o->setting->model, o->site->pressure, o->site->temperature, PHASE_LIQUID);
-    saturation_points(o->setting->model, o->site->pressure, room_fraction, &p->ambient_dew_point, &p->ambient_frost_point);
-    p->advisories |= surface_advisories(o, room_fraction, p->coldest_temperature) | touch_advisories(p->coldest_temperature)
+    const int32_t model = o->setting->model;
+    const double saturated = moist_saturation_fraction(model, o->site->pressure, o->site->temperature, PHASE_LIQUID);
+    const struct humid_room room = humid_room_of(model, o->site->pressure, o->site->relative_humidity * saturated);
+    p->ambient_dew_point = room.dew_point;
+    p->ambient_frost_point = room.frost_point;
+    p->advisories |= advisory_of(verdict_of(&room, p->coldest_temperature)) | missing_points(&room) | touch_advisories(p->coldest_temperature)
         | touch_advisories(p->hot_temperature_high);
-    if (!is_finite(p->ambient_dew_point) || !is_finite(p->ambient_frost_point))
-        p->advisories |= VTX_ADVISORY_FIELD_UNAVAILABLE;
 }
 
 vtx_status operation_point(const struct operation *o, double inlet_pressure, const struct network_flow *flow, double target_temperature,

@@ -4,15 +4,9 @@
 #include <vtx/purity.h>
 
 #include "../flow/throat_kernel.h"
+#include "surface_kernel.h"
 
 #define COLD_MIN 120.0
-
-/* Dew point, below 273.16 K frost point; NaN without water. */
-static double point_of(int32_t model, double pressure, double vapour_fraction)
-{
-    const double frost = moist_dew_or_frost_point(model, pressure, vapour_fraction, PHASE_ICE);
-    return is_finite(frost) ? frost : moist_dew_or_frost_point(model, pressure, vapour_fraction, PHASE_LIQUID);
-}
 
 /* What the feed may hold so that air stays free at a pressure and temperature, as its point at the supply; NaN when even saturated feed
  * stays free. */
@@ -20,7 +14,7 @@ static double required_point(int32_t model, double supply_pressure, double suppl
 {
     const double allowed = moist_saturation_fraction(model, pressure, temperature, stable_phase(temperature));
     const double most = moist_saturation_fraction(model, supply_pressure, supply_temperature, stable_phase(supply_temperature));
-    return allowed < most ? point_of(model, supply_pressure, allowed) : quiet_nan();
+    return allowed < most ? deposit_limit(model, supply_pressure, allowed) : quiet_nan();
 }
 
 static int32_t class_to_ask(double point)
@@ -49,7 +43,7 @@ static void fill_throat(int32_t model, double supply_pressure, double supply_tem
     const struct throat throat = throat_of(supply_pressure, supply_temperature, cold_pressure);
     w->throat_pressure = throat.pressure;
     w->throat_temperature = throat.temperature;
-    w->throat_margin = w->throat_temperature - point_of(model, w->throat_pressure, vapour_fraction);
+    w->throat_margin = w->throat_temperature - deposit_limit(model, w->throat_pressure, vapour_fraction);
     w->throat_required_point = required_point(model, supply_pressure, supply_temperature, w->throat_pressure, w->throat_temperature);
     w->throat_required_class = class_to_ask(w->throat_required_point);
     if (throat_freezes(model, &throat, vapour_fraction))
@@ -93,8 +87,8 @@ vtx_status vtx_feed_freezing(int32_t model, double supply_pressure, double suppl
         return POISON_STRUCT(water, vtx_feed_water, required_class, status);
     const double vapour_fraction = moist_vapour_fraction(model, feed.total_water);
     w.humidity_ratio = feed.total_water;
-    w.feed_point = point_of(model, supply_pressure, feed.vapour_fraction);
-    w.coldest_temperature = point_of(model, cold_pressure, vapour_fraction);
+    w.feed_point = deposit_limit(model, supply_pressure, feed.vapour_fraction);
+    w.coldest_temperature = deposit_limit(model, cold_pressure, vapour_fraction);
     w.margin = cold_temperature - w.coldest_temperature;
     w.required_point = required_point(model, supply_pressure, supply_temperature, cold_pressure, cold_temperature - margin);
     w.required_class = class_to_ask(w.required_point);

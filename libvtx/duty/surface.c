@@ -44,10 +44,7 @@ vtx_status humidity_of(const vtx_room *room, struct humid_room *h)
                                                   room->relative_humidity, &air);
     if (status != VTX_OK)
         return status;
-    h->vapour_fraction = air.vapour_fraction;
-    h->dew_point = moist_dew_or_frost_point(room->model, room->pressure, air.vapour_fraction, PHASE_LIQUID);
-    h->frost_point = moist_dew_or_frost_point(room->model, room->pressure, air.vapour_fraction, PHASE_ICE);
-    h->limit = is_finite(h->frost_point) ? h->frost_point : h->dew_point;
+    *h = humid_room_of(room->model, room->pressure, air.vapour_fraction);
     return VTX_OK;
 }
 

@@ -1,4 +1,4 @@
-/* A room's humidity against a surface, and the vapour that reaches it. Internal: shared by surface and cold_tube. */
+/* A room's humidity against a surface, and the vapour that reaches it. Internal. */
 #ifndef VTX_SURFACE_KERNEL_H
 #define VTX_SURFACE_KERNEL_H
 
@@ -14,6 +14,22 @@ struct humid_room {
     double frost_point;
     double limit;
 };
+
+/* Below this temperature air that holds so much vapour lets it fall: the frost point, above 273.16 K the dew point; NaN without vapour. */
+static inline double deposit_limit(int32_t model, double pressure, double vapour_fraction)
+{
+    const double frost = moist_dew_or_frost_point(model, pressure, vapour_fraction, PHASE_ICE);
+    return is_finite(frost) ? frost : moist_dew_or_frost_point(model, pressure, vapour_fraction, PHASE_LIQUID);
+}
+
+static inline struct humid_room humid_room_of(int32_t model, double pressure, double vapour_fraction)
+{
+    struct humid_room h = { .vapour_fraction = vapour_fraction };
+    h.dew_point = moist_dew_or_frost_point(model, pressure, vapour_fraction, PHASE_LIQUID);
+    h.frost_point = moist_dew_or_frost_point(model, pressure, vapour_fraction, PHASE_ICE);
+    h.limit = is_finite(h.frost_point) ? h.frost_point : h.dew_point;
+    return h;
+}
 
 static inline double walls(const vtx_room *r) { return r->surroundings_temperature > 0 ? r->surroundings_temperature : r->temperature; }
 

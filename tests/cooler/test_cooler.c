@@ -2,6 +2,7 @@
 #include <vtx/laws.h>
 #include <vtx/restriction.h>
 #include <vtx/standard_flow.h>
+#include <vtx/surface.h>
 
 #include "sample_job.h"
 
@@ -221,6 +222,37 @@ static void the_verdict_on_the_throat_is_that_of_its_temperature(void)
     EXPECT(slow > 200);
 }
 
+/* Rooms from frost to damp heat, outlets on both sides of their limits. */
+static void the_bare_outlet_is_judged_as_any_surface(void)
+{
+    const int32_t both = VTX_ADVISORY_SWEATING | VTX_ADVISORY_FROSTING;
+    struct random_state r;
+    int seen[3] = { 0, 0, 0 };
+    random_seed(&r, 35);
+    for (int i = 0; i < soak_count(500); i++) {
+        struct bench b = random_bench(&r, i % 2 ? VTX_AIR_REAL : VTX_AIR_IDEAL);
+        vtx_operating_point p;
+        vtx_room room;
+        vtx_surface_state s;
+        b.site.temperature = random_uniform(&r, 250, 320);
+        b.site.relative_humidity = random_uniform(&r, 0.02, 1);
+        b.cooler.tube.basis = VTX_TUBE_CALIBRATED;
+        b.cooler.tube.peak_efficiency = b.cooler.tube.efficiency_low = b.cooler.tube.efficiency_high = random_uniform(&r, 0.02, 0.4);
+        EXPECT_OK(operate(&b, &p));
+        EXPECT_OK(vtx_room_init(&room));
+        room.pressure = b.site.pressure;
+        room.temperature = b.site.temperature;
+        room.relative_humidity = b.site.relative_humidity;
+        room.model = b.setting.model;
+        EXPECT_OK(vtx_judge_surface(&room, p.coldest_temperature, &s));
+        EXPECT((p.advisories & both) == (s.advisories & both));
+        EXPECT((isnan(p.ambient_dew_point) && isnan(s.dew_point)) || fabs(p.ambient_dew_point - s.dew_point) < 1e-9);
+        EXPECT((isnan(p.ambient_frost_point) && isnan(s.frost_point)) || fabs(p.ambient_frost_point - s.frost_point) < 1e-9);
+        seen[s.verdict - VTX_SURFACE_DRY]++;
+    }
+    EXPECT(seen[0] > 50 && seen[1] > 50 && seen[2] > 50);
+}
+
 static void an_outlet_below_freezing_is_ordinary(void)
 {
     /* Common practice, no source: below 0 degC at shop pressure, coldest below cold fraction 0.4, most cooling at 0.6 to 0.7. */
@@ -279,6 +311,7 @@ static const struct test_case tests[] = {
     { "an exchanged inlet nozzle changes the flow and says what it assumes", an_exchanged_inlet_nozzle_changes_the_flow_and_says_what_it_assumes },
     { "a wet feed freezes and a dry one does not", a_wet_feed_freezes_and_a_dry_one_does_not },
     { "the verdict on the throat is that of its temperature", the_verdict_on_the_throat_is_that_of_its_temperature },
+    { "the bare outlet is judged as any surface", the_bare_outlet_is_judged_as_any_surface },
     { "an outlet below freezing is ordinary", an_outlet_below_freezing_is_ordinary },
     { "what cannot be is refused", what_cannot_be_is_refused },
 };
