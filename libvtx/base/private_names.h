@@ -6,7 +6,6 @@
 #define admit_held vtx_private_admit_held
 #define advisory_of vtx_private_advisory_of
 #define akaike_corrected vtx_private_akaike_corrected
-#define batch_check vtx_private_batch_check
 #define branch_ends vtx_private_branch_ends
 #define causes_make vtx_private_causes_make
 #define chain_behind vtx_private_chain_behind
@@ -113,7 +112,6 @@
 #define moist_saturation_fraction vtx_private_moist_saturation_fraction
 #define moist_saturation_temperature vtx_private_moist_saturation_temperature
 #define moist_state vtx_private_moist_state
-#define moist_state_of_humidity vtx_private_moist_state_of_humidity
 #define moist_throttle vtx_private_moist_throttle
 #define moist_vapour vtx_private_moist_vapour
 #define moist_vapour_fraction vtx_private_moist_vapour_fraction

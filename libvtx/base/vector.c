@@ -119,7 +119,7 @@ void store_streamed(const struct vector_call *call, const struct batch *batch, c
     for (size_t at = 0; at < items; at += room_items) {
         const size_t some = items - at < room_items ? items - at : room_items;
         const struct batch_output room = { stream_place(stream), (ptrdiff_t)call->record, 0 };
-        const struct batch staged = { batch->in, &room, batch->selector, 0 };
+        const struct batch staged = { batch->in, &room, batch->selector, BATCH_ANY };
         call->store(&staged, block, at, 0, some);
         stream_add(stream, some * call->record);
     }
@@ -190,7 +190,7 @@ static size_t run_blocks(const struct vector_call *call, size_t records, size_t 
 vtx_status vector_run(const struct vector_call *call, int has_record, size_t n, const struct batch_input *in, size_t inputs,
                       const struct batch_output *out, size_t outputs, const int32_t *selector, int32_t *status, size_t *failed)
 {
-    const struct batch batch = { in, out, selector, 0 };
+    const struct batch batch = { in, out, selector, BATCH_ANY };
     vtx_status checked;
     if (n < VECTOR_LANES || (has_record && in[0].stride != 0))
         return batch_run(n, in, inputs, out, outputs, selector, call->item, status, failed);

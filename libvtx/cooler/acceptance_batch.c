@@ -19,7 +19,8 @@ static ALWAYS_INLINE vtx_status accept_item(const struct batch *b, size_t i)
     const vtx_quotation *const quotation = batch_record(b, 4, i, &quotation_room, sizeof quotation_room,
         _Alignof(vtx_quotation));
     vtx_acceptance acceptance_room;
-    vtx_acceptance *const acceptance = batch_place(b, 0, i, &acceptance_room, _Alignof(vtx_acceptance));
+    vtx_acceptance *const acceptance = batch_place(b, 0, i, &acceptance_room, sizeof acceptance_room,
+        _Alignof(vtx_acceptance));
     const vtx_status answer = vtx_accept(tested, readings, uncertainty, quoted, quotation, acceptance);
     batch_move(b, 0, i, acceptance, &acceptance_room, sizeof acceptance_room);
     return answer;
@@ -31,8 +32,8 @@ vtx_status vtx_accept_batch(size_t n, const vtx_job *tested, ptrdiff_t tested_st
         ptrdiff_t quotation_stride, vtx_acceptance *acceptance, ptrdiff_t acceptance_stride, int32_t *status,
         size_t *failed)
 {
-    const struct batch_input in[] = { { tested, tested_stride }, { readings, readings_stride },
-        { uncertainty, uncertainty_stride }, { quoted, quoted_stride }, { quotation, quotation_stride } };
-    const struct batch_output out[] = { { acceptance, acceptance_stride, 0 } };
+    const struct batch_input in[] = { { tested, tested_stride, 1 }, { readings, readings_stride, 1 },
+        { uncertainty, uncertainty_stride, 1 }, { quoted, quoted_stride, 1 }, { quotation, quotation_stride, 1 } };
+    const struct batch_output out[] = { { acceptance, acceptance_stride, 0, sizeof *acceptance } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, accept_item, status, failed);
 }

@@ -6,9 +6,9 @@
 static ALWAYS_INLINE vtx_status intake_water_item(const struct batch *b, size_t i)
 {
     double water_room;
-    double *const water = batch_place(b, 0, i, &water_room, _Alignof(double));
+    double *const water = batch_place(b, 0, i, &water_room, sizeof water_room, _Alignof(double));
     double dry_air_room;
-    double *const dry_air = batch_place(b, 1, i, &dry_air_room, _Alignof(double));
+    double *const dry_air = batch_place(b, 1, i, &dry_air_room, sizeof dry_air_room, _Alignof(double));
     const vtx_status answer = vtx_intake_water(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), water, dry_air);
     batch_move(b, 0, i, water, &water_room, sizeof water_room);
@@ -23,7 +23,8 @@ vtx_status vtx_intake_water_batch(size_t n, int32_t model, const double *pressur
 {
     const struct batch_input in[] = { { pressure, pressure_stride }, { temperature, temperature_stride },
         { relative_humidity, relative_humidity_stride }, { free_air, free_air_stride } };
-    const struct batch_output out[] = { { water, water_stride, 0 }, { dry_air, dry_air_stride, 1 } };
+    const struct batch_output out[] = { { water, water_stride, 0, sizeof *water },
+        { dry_air, dry_air_stride, 1, sizeof *dry_air } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, intake_water_item, status, failed);
 }
@@ -34,7 +35,7 @@ static ALWAYS_INLINE vtx_status treat_air_item(const struct batch *b, size_t i)
     const vtx_air_treatment *const treatment = batch_record(b, 0, i, &treatment_room, sizeof treatment_room,
         _Alignof(vtx_air_treatment));
     vtx_treated_air air_room;
-    vtx_treated_air *const air = batch_place(b, 0, i, &air_room, _Alignof(vtx_treated_air));
+    vtx_treated_air *const air = batch_place(b, 0, i, &air_room, sizeof air_room, _Alignof(vtx_treated_air));
     const vtx_status answer = vtx_treat_air(treatment, air);
     batch_move(b, 0, i, air, &air_room, sizeof air_room);
     return answer;
@@ -43,15 +44,15 @@ static ALWAYS_INLINE vtx_status treat_air_item(const struct batch *b, size_t i)
 vtx_status vtx_treat_air_batch(size_t n, const vtx_air_treatment *treatment, ptrdiff_t treatment_stride,
         vtx_treated_air *air, ptrdiff_t air_stride, int32_t *status, size_t *failed)
 {
-    const struct batch_input in[] = { { treatment, treatment_stride } };
-    const struct batch_output out[] = { { air, air_stride, 0 } };
+    const struct batch_input in[] = { { treatment, treatment_stride, 1 } };
+    const struct batch_output out[] = { { air, air_stride, 0, sizeof *air } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, treat_air_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status desiccant_purge_share_item(const struct batch *b, size_t i)
 {
     double share_room;
-    double *const share = batch_place(b, 0, i, &share_room, _Alignof(double));
+    double *const share = batch_place(b, 0, i, &share_room, sizeof share_room, _Alignof(double));
     const vtx_status answer = vtx_desiccant_purge_share(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         share);
     batch_move(b, 0, i, share, &share_room, sizeof share_room);
@@ -64,7 +65,7 @@ vtx_status vtx_desiccant_purge_share_batch(size_t n, const double *line_pressure
 {
     const struct batch_input in[] = { { line_pressure, line_pressure_stride },
         { purge_pressure, purge_pressure_stride }, { excess, excess_stride } };
-    const struct batch_output out[] = { { share, share_stride, 0 } };
+    const struct batch_output out[] = { { share, share_stride, 0, sizeof *share } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, desiccant_purge_share_item, status,
         failed);
 }
@@ -72,7 +73,7 @@ vtx_status vtx_desiccant_purge_share_batch(size_t n, const double *line_pressure
 static ALWAYS_INLINE vtx_status pipe_condensation_item(const struct batch *b, size_t i)
 {
     vtx_cold_run run_room;
-    vtx_cold_run *const run = batch_place(b, 0, i, &run_room, _Alignof(vtx_cold_run));
+    vtx_cold_run *const run = batch_place(b, 0, i, &run_room, sizeof run_room, _Alignof(vtx_cold_run));
     const vtx_status answer = vtx_pipe_condensation(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), run);
     batch_move(b, 0, i, run, &run_room, sizeof run_room);
@@ -85,7 +86,7 @@ vtx_status vtx_pipe_condensation_batch(size_t n, int32_t model, const double *pr
 {
     const struct batch_input in[] = { { pressure, pressure_stride }, { temperature, temperature_stride },
         { humidity_ratio, humidity_ratio_stride } };
-    const struct batch_output out[] = { { run, run_stride, 0 } };
+    const struct batch_output out[] = { { run, run_stride, 0, sizeof *run } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, pipe_condensation_item, status,
         failed);
@@ -94,7 +95,8 @@ vtx_status vtx_pipe_condensation_batch(size_t n, int32_t model, const double *pr
 static ALWAYS_INLINE vtx_status pressure_dew_point_needed_item(const struct batch *b, size_t i)
 {
     double pressure_dew_point_room;
-    double *const pressure_dew_point = batch_place(b, 0, i, &pressure_dew_point_room, _Alignof(double));
+    double *const pressure_dew_point = batch_place(b, 0, i, &pressure_dew_point_room, sizeof pressure_dew_point_room,
+        _Alignof(double));
     const vtx_status answer = vtx_pressure_dew_point_needed(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), pressure_dew_point);
     batch_move(b, 0, i, pressure_dew_point, &pressure_dew_point_room, sizeof pressure_dew_point_room);
@@ -108,7 +110,8 @@ vtx_status vtx_pressure_dew_point_needed_batch(size_t n, int32_t model, const do
 {
     const struct batch_input in[] = { { dryer_pressure, dryer_pressure_stride },
         { pipe_pressure, pipe_pressure_stride }, { temperature, temperature_stride }, { margin, margin_stride } };
-    const struct batch_output out[] = { { pressure_dew_point, pressure_dew_point_stride, 0 } };
+    const struct batch_output out[] = {
+        { pressure_dew_point, pressure_dew_point_stride, 0, sizeof *pressure_dew_point } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, pressure_dew_point_needed_item,
         status, failed);

@@ -6,7 +6,7 @@
 static ALWAYS_INLINE vtx_status osha_permissible_time_item(const struct batch *b, size_t i)
 {
     double time_room;
-    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    double *const time = batch_place(b, 0, i, &time_room, sizeof time_room, _Alignof(double));
     const vtx_status answer = vtx_osha_permissible_time(batch_get(b, 0, i), time);
     batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
@@ -16,7 +16,7 @@ vtx_status vtx_osha_permissible_time_batch(size_t n, const double *level, ptrdif
         ptrdiff_t time_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride } };
-    const struct batch_output out[] = { { time, time_stride, 0 } };
+    const struct batch_output out[] = { { time, time_stride, 0, sizeof *time } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_permissible_time_item, status,
         failed);
 }
@@ -24,7 +24,7 @@ vtx_status vtx_osha_permissible_time_batch(size_t n, const double *level, ptrdif
 static ALWAYS_INLINE vtx_status osha_table_time_item(const struct batch *b, size_t i)
 {
     double time_room;
-    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    double *const time = batch_place(b, 0, i, &time_room, sizeof time_room, _Alignof(double));
     const vtx_status answer = vtx_osha_table_time(batch_get(b, 0, i), time);
     batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
@@ -34,14 +34,14 @@ vtx_status vtx_osha_table_time_batch(size_t n, const double *level, ptrdiff_t le
         ptrdiff_t time_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride } };
-    const struct batch_output out[] = { { time, time_stride, 0 } };
+    const struct batch_output out[] = { { time, time_stride, 0, sizeof *time } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_table_time_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status osha_dose_item(const struct batch *b, size_t i)
 {
     double dose_room;
-    double *const dose = batch_place(b, 0, i, &dose_room, _Alignof(double));
+    double *const dose = batch_place(b, 0, i, &dose_room, sizeof dose_room, _Alignof(double));
     const vtx_status answer = vtx_osha_dose(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), dose);
     batch_move(b, 0, i, dose, &dose_room, sizeof dose_room);
     return answer;
@@ -52,14 +52,14 @@ vtx_status vtx_osha_dose_batch(size_t n, const double *level, ptrdiff_t level_st
         ptrdiff_t dose_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride }, { time, time_stride }, { threshold, threshold_stride } };
-    const struct batch_output out[] = { { dose, dose_stride, 0 } };
+    const struct batch_output out[] = { { dose, dose_stride, 0, sizeof *dose } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_dose_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status osha_average_level_item(const struct batch *b, size_t i)
 {
     double level_room;
-    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    double *const level = batch_place(b, 0, i, &level_room, sizeof level_room, _Alignof(double));
     const vtx_status answer = vtx_osha_average_level(batch_get(b, 0, i), level);
     batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
@@ -69,14 +69,14 @@ vtx_status vtx_osha_average_level_batch(size_t n, const double *dose, ptrdiff_t 
         ptrdiff_t level_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { dose, dose_stride } };
-    const struct batch_output out[] = { { level, level_stride, 0 } };
+    const struct batch_output out[] = { { level, level_stride, 0, sizeof *level } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_average_level_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status osha_permissible_level_item(const struct batch *b, size_t i)
 {
     double level_room;
-    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    double *const level = batch_place(b, 0, i, &level_room, sizeof level_room, _Alignof(double));
     const vtx_status answer = vtx_osha_permissible_level(batch_get(b, 0, i), batch_get(b, 1, i), level);
     batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
@@ -86,7 +86,7 @@ vtx_status vtx_osha_permissible_level_batch(size_t n, const double *time, ptrdif
         ptrdiff_t dose_stride, double *level, ptrdiff_t level_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { time, time_stride }, { dose, dose_stride } };
-    const struct batch_output out[] = { { level, level_stride, 0 } };
+    const struct batch_output out[] = { { level, level_stride, 0, sizeof *level } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_permissible_level_item, status,
         failed);
 }
@@ -94,7 +94,8 @@ vtx_status vtx_osha_permissible_level_batch(size_t n, const double *time, ptrdif
 static ALWAYS_INLINE vtx_status osha_protected_level_item(const struct batch *b, size_t i)
 {
     double protected_level_room;
-    double *const protected_level = batch_place(b, 0, i, &protected_level_room, _Alignof(double));
+    double *const protected_level = batch_place(b, 0, i, &protected_level_room, sizeof protected_level_room,
+        _Alignof(double));
     const vtx_status answer = vtx_osha_protected_level(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         protected_level);
     batch_move(b, 0, i, protected_level, &protected_level_room, sizeof protected_level_room);
@@ -107,14 +108,14 @@ vtx_status vtx_osha_protected_level_batch(size_t n, const double *level, ptrdiff
 {
     const struct batch_input in[] = { { level, level_stride }, { rating, rating_stride },
         { derating, derating_stride } };
-    const struct batch_output out[] = { { protected_level, protected_level_stride, 0 } };
+    const struct batch_output out[] = { { protected_level, protected_level_stride, 0, sizeof *protected_level } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, osha_protected_level_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status niosh_permissible_time_item(const struct batch *b, size_t i)
 {
     double time_room;
-    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    double *const time = batch_place(b, 0, i, &time_room, sizeof time_room, _Alignof(double));
     const vtx_status answer = vtx_niosh_permissible_time(batch_get(b, 0, i), time);
     batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
@@ -124,7 +125,7 @@ vtx_status vtx_niosh_permissible_time_batch(size_t n, const double *level, ptrdi
         ptrdiff_t time_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride } };
-    const struct batch_output out[] = { { time, time_stride, 0 } };
+    const struct batch_output out[] = { { time, time_stride, 0, sizeof *time } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, niosh_permissible_time_item, status,
         failed);
 }
@@ -132,7 +133,7 @@ vtx_status vtx_niosh_permissible_time_batch(size_t n, const double *level, ptrdi
 static ALWAYS_INLINE vtx_status niosh_dose_item(const struct batch *b, size_t i)
 {
     double dose_room;
-    double *const dose = batch_place(b, 0, i, &dose_room, _Alignof(double));
+    double *const dose = batch_place(b, 0, i, &dose_room, sizeof dose_room, _Alignof(double));
     const vtx_status answer = vtx_niosh_dose(batch_get(b, 0, i), batch_get(b, 1, i), dose);
     batch_move(b, 0, i, dose, &dose_room, sizeof dose_room);
     return answer;
@@ -142,14 +143,14 @@ vtx_status vtx_niosh_dose_batch(size_t n, const double *level, ptrdiff_t level_s
         ptrdiff_t time_stride, double *dose, ptrdiff_t dose_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride }, { time, time_stride } };
-    const struct batch_output out[] = { { dose, dose_stride, 0 } };
+    const struct batch_output out[] = { { dose, dose_stride, 0, sizeof *dose } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, niosh_dose_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status niosh_average_level_item(const struct batch *b, size_t i)
 {
     double level_room;
-    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    double *const level = batch_place(b, 0, i, &level_room, sizeof level_room, _Alignof(double));
     const vtx_status answer = vtx_niosh_average_level(batch_get(b, 0, i), level);
     batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
@@ -159,14 +160,14 @@ vtx_status vtx_niosh_average_level_batch(size_t n, const double *dose, ptrdiff_t
         ptrdiff_t level_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { dose, dose_stride } };
-    const struct batch_output out[] = { { level, level_stride, 0 } };
+    const struct batch_output out[] = { { level, level_stride, 0, sizeof *level } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, niosh_average_level_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status niosh_permissible_level_item(const struct batch *b, size_t i)
 {
     double level_room;
-    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    double *const level = batch_place(b, 0, i, &level_room, sizeof level_room, _Alignof(double));
     const vtx_status answer = vtx_niosh_permissible_level(batch_get(b, 0, i), batch_get(b, 1, i), level);
     batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
@@ -176,7 +177,7 @@ vtx_status vtx_niosh_permissible_level_batch(size_t n, const double *time, ptrdi
         ptrdiff_t dose_stride, double *level, ptrdiff_t level_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { time, time_stride }, { dose, dose_stride } };
-    const struct batch_output out[] = { { level, level_stride, 0 } };
+    const struct batch_output out[] = { { level, level_stride, 0, sizeof *level } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, niosh_permissible_level_item, status,
         failed);
 }
@@ -184,7 +185,8 @@ vtx_status vtx_niosh_permissible_level_batch(size_t n, const double *time, ptrdi
 static ALWAYS_INLINE vtx_status daily_exposure_level_item(const struct batch *b, size_t i)
 {
     double exposure_level_room;
-    double *const exposure_level = batch_place(b, 0, i, &exposure_level_room, _Alignof(double));
+    double *const exposure_level = batch_place(b, 0, i, &exposure_level_room, sizeof exposure_level_room,
+        _Alignof(double));
     const vtx_status answer = vtx_daily_exposure_level(batch_get(b, 0, i), batch_get(b, 1, i), exposure_level);
     batch_move(b, 0, i, exposure_level, &exposure_level_room, sizeof exposure_level_room);
     return answer;
@@ -195,14 +197,14 @@ vtx_status vtx_daily_exposure_level_batch(size_t n, const double *level, ptrdiff
         size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride }, { time, time_stride } };
-    const struct batch_output out[] = { { exposure_level, exposure_level_stride, 0 } };
+    const struct batch_output out[] = { { exposure_level, exposure_level_stride, 0, sizeof *exposure_level } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, daily_exposure_level_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status eu_permissible_time_item(const struct batch *b, size_t i)
 {
     double time_room;
-    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    double *const time = batch_place(b, 0, i, &time_room, sizeof time_room, _Alignof(double));
     const vtx_status answer = vtx_eu_permissible_time(batch_get(b, 0, i), batch_get(b, 1, i), time);
     batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
@@ -213,14 +215,14 @@ vtx_status vtx_eu_permissible_time_batch(size_t n, const double *level, ptrdiff_
         int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride }, { exposure_level, exposure_level_stride } };
-    const struct batch_output out[] = { { time, time_stride, 0 } };
+    const struct batch_output out[] = { { time, time_stride, 0, sizeof *time } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, eu_permissible_time_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status eu_permissible_level_item(const struct batch *b, size_t i)
 {
     double level_room;
-    double *const level = batch_place(b, 0, i, &level_room, _Alignof(double));
+    double *const level = batch_place(b, 0, i, &level_room, sizeof level_room, _Alignof(double));
     const vtx_status answer = vtx_eu_permissible_level(batch_get(b, 0, i), batch_get(b, 1, i), level);
     batch_move(b, 0, i, level, &level_room, sizeof level_room);
     return answer;
@@ -231,14 +233,14 @@ vtx_status vtx_eu_permissible_level_batch(size_t n, const double *time, ptrdiff_
         int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { time, time_stride }, { exposure_level, exposure_level_stride } };
-    const struct batch_output out[] = { { level, level_stride, 0 } };
+    const struct batch_output out[] = { { level, level_stride, 0, sizeof *level } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, eu_permissible_level_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status noise_rule_time_item(const struct batch *b, size_t i)
 {
     double time_room;
-    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    double *const time = batch_place(b, 0, i, &time_room, sizeof time_room, _Alignof(double));
     const vtx_status answer = vtx_noise_rule_time(b->selector[0], batch_get(b, 0, i), time);
     batch_move(b, 0, i, time, &time_room, sizeof time_room);
     return answer;
@@ -248,7 +250,7 @@ vtx_status vtx_noise_rule_time_batch(size_t n, int32_t rule, const double *level
         double *time, ptrdiff_t time_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride } };
-    const struct batch_output out[] = { { time, time_stride, 0 } };
+    const struct batch_output out[] = { { time, time_stride, 0, sizeof *time } };
     const int32_t selector[] = { rule };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, noise_rule_time_item, status, failed);
 }
@@ -256,7 +258,7 @@ vtx_status vtx_noise_rule_time_batch(size_t n, int32_t rule, const double *level
 static ALWAYS_INLINE vtx_status eu_noise_verdict_item(const struct batch *b, size_t i)
 {
     vtx_eu_noise noise_room;
-    vtx_eu_noise *const noise = batch_place(b, 0, i, &noise_room, _Alignof(vtx_eu_noise));
+    vtx_eu_noise *const noise = batch_place(b, 0, i, &noise_room, sizeof noise_room, _Alignof(vtx_eu_noise));
     const vtx_status answer = vtx_eu_noise_verdict(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i), noise);
     batch_move(b, 0, i, noise, &noise_room, sizeof noise_room);
     return answer;
@@ -268,6 +270,6 @@ vtx_status vtx_eu_noise_verdict_batch(size_t n, const double *exposure_level, pt
 {
     const struct batch_input in[] = { { exposure_level, exposure_level_stride },
         { peak_pressure, peak_pressure_stride }, { protection, protection_stride } };
-    const struct batch_output out[] = { { noise, noise_stride, 0 } };
+    const struct batch_output out[] = { { noise, noise_stride, 0, sizeof *noise } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, eu_noise_verdict_item, status, failed);
 }

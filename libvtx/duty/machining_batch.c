@@ -6,7 +6,7 @@
 static ALWAYS_INLINE vtx_status turning_removal_item(const struct batch *b, size_t i)
 {
     double removal_rate_room;
-    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, sizeof removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_turning_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         removal_rate);
     batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
@@ -19,14 +19,14 @@ vtx_status vtx_turning_removal_batch(size_t n, const double *cutting_speed, ptrd
 {
     const struct batch_input in[] = { { cutting_speed, cutting_speed_stride }, { feed, feed_stride },
         { depth, depth_stride } };
-    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0 } };
+    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0, sizeof *removal_rate } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, turning_removal_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status bar_turning_removal_item(const struct batch *b, size_t i)
 {
     double removal_rate_room;
-    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, sizeof removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_bar_turning_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         removal_rate);
     batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
@@ -40,14 +40,14 @@ vtx_status vtx_bar_turning_removal_batch(size_t n, const double *outer_diameter,
 {
     const struct batch_input in[] = { { outer_diameter, outer_diameter_stride },
         { inner_diameter, inner_diameter_stride }, { axial_speed, axial_speed_stride } };
-    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0 } };
+    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0, sizeof *removal_rate } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, bar_turning_removal_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status milling_removal_item(const struct batch *b, size_t i)
 {
     double removal_rate_room;
-    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, sizeof removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_milling_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), removal_rate);
     batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
@@ -61,14 +61,14 @@ vtx_status vtx_milling_removal_batch(size_t n, const double *width, ptrdiff_t wi
 {
     const struct batch_input in[] = { { width, width_stride }, { depth, depth_stride },
         { feed_per_tooth, feed_per_tooth_stride }, { teeth, teeth_stride }, { spindle_speed, spindle_speed_stride } };
-    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0 } };
+    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0, sizeof *removal_rate } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, milling_removal_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status drilling_removal_item(const struct batch *b, size_t i)
 {
     double removal_rate_room;
-    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, sizeof removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_drilling_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         removal_rate);
     batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
@@ -81,14 +81,14 @@ vtx_status vtx_drilling_removal_batch(size_t n, const double *diameter, ptrdiff_
 {
     const struct batch_input in[] = { { diameter, diameter_stride }, { feed, feed_stride },
         { spindle_speed, spindle_speed_stride } };
-    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0 } };
+    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0, sizeof *removal_rate } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, drilling_removal_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status grinding_removal_item(const struct batch *b, size_t i)
 {
     double removal_rate_room;
-    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, _Alignof(double));
+    double *const removal_rate = batch_place(b, 0, i, &removal_rate_room, sizeof removal_rate_room, _Alignof(double));
     const vtx_status answer = vtx_grinding_removal(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         removal_rate);
     batch_move(b, 0, i, removal_rate, &removal_rate_room, sizeof removal_rate_room);
@@ -101,14 +101,15 @@ vtx_status vtx_grinding_removal_batch(size_t n, const double *depth, ptrdiff_t d
 {
     const struct batch_input in[] = { { depth, depth_stride }, { width, width_stride },
         { table_speed, table_speed_stride } };
-    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0 } };
+    const struct batch_output out[] = { { removal_rate, removal_rate_stride, 0, sizeof *removal_rate } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, grinding_removal_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status specific_cutting_energy_item(const struct batch *b, size_t i)
 {
     vtx_cutting_energy energy_room;
-    vtx_cutting_energy *const energy = batch_place(b, 0, i, &energy_room, _Alignof(vtx_cutting_energy));
+    vtx_cutting_energy *const energy = batch_place(b, 0, i, &energy_room, sizeof energy_room,
+        _Alignof(vtx_cutting_energy));
     const vtx_status answer = vtx_specific_cutting_energy(b->selector[0], b->selector[1], batch_get(b, 0, i),
         batch_get(b, 1, i), energy);
     batch_move(b, 0, i, energy, &energy_room, sizeof energy_room);
@@ -120,7 +121,7 @@ vtx_status vtx_specific_cutting_energy_batch(size_t n, int32_t process, int32_t 
         vtx_cutting_energy *energy, ptrdiff_t energy_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { hardness, hardness_stride }, { chip_thickness, chip_thickness_stride } };
-    const struct batch_output out[] = { { energy, energy_stride, 0 } };
+    const struct batch_output out[] = { { energy, energy_stride, 0, sizeof *energy } };
     const int32_t selector[] = { process, material };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, specific_cutting_energy_item, status,
         failed);
@@ -129,7 +130,7 @@ vtx_status vtx_specific_cutting_energy_batch(size_t n, int32_t process, int32_t 
 static ALWAYS_INLINE vtx_status cutting_power_item(const struct batch *b, size_t i)
 {
     double power_room;
-    double *const power = batch_place(b, 0, i, &power_room, _Alignof(double));
+    double *const power = batch_place(b, 0, i, &power_room, sizeof power_room, _Alignof(double));
     const vtx_status answer = vtx_cutting_power(batch_get(b, 0, i), batch_get(b, 1, i), power);
     batch_move(b, 0, i, power, &power_room, sizeof power_room);
     return answer;
@@ -141,14 +142,14 @@ vtx_status vtx_cutting_power_batch(size_t n, const double *specific_energy, ptrd
 {
     const struct batch_input in[] = { { specific_energy, specific_energy_stride },
         { removal_rate, removal_rate_stride } };
-    const struct batch_output out[] = { { power, power_stride, 0 } };
+    const struct batch_output out[] = { { power, power_stride, 0, sizeof *power } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cutting_power_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status cutting_force_item(const struct batch *b, size_t i)
 {
     double force_room;
-    double *const force = batch_place(b, 0, i, &force_room, _Alignof(double));
+    double *const force = batch_place(b, 0, i, &force_room, sizeof force_room, _Alignof(double));
     const vtx_status answer = vtx_cutting_force(batch_get(b, 0, i), batch_get(b, 1, i), force);
     batch_move(b, 0, i, force, &force_room, sizeof force_room);
     return answer;
@@ -159,14 +160,15 @@ vtx_status vtx_cutting_force_batch(size_t n, const double *power, ptrdiff_t powe
         int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { power, power_stride }, { cutting_speed, cutting_speed_stride } };
-    const struct batch_output out[] = { { force, force_stride, 0 } };
+    const struct batch_output out[] = { { force, force_stride, 0, sizeof *force } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cutting_force_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status thermal_number_item(const struct batch *b, size_t i)
 {
     double thermal_number_room;
-    double *const thermal_number = batch_place(b, 0, i, &thermal_number_room, _Alignof(double));
+    double *const thermal_number = batch_place(b, 0, i, &thermal_number_room, sizeof thermal_number_room,
+        _Alignof(double));
     const vtx_status answer = vtx_thermal_number(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), thermal_number);
     batch_move(b, 0, i, thermal_number, &thermal_number_room, sizeof thermal_number_room);
@@ -182,14 +184,15 @@ vtx_status vtx_thermal_number_batch(size_t n, const double *density, ptrdiff_t d
     const struct batch_input in[] = { { density, density_stride }, { heat_capacity, heat_capacity_stride },
         { conductivity, conductivity_stride }, { cutting_speed, cutting_speed_stride },
         { chip_thickness, chip_thickness_stride } };
-    const struct batch_output out[] = { { thermal_number, thermal_number_stride, 0 } };
+    const struct batch_output out[] = { { thermal_number, thermal_number_stride, 0, sizeof *thermal_number } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, thermal_number_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status orthogonal_heat_partition_item(const struct batch *b, size_t i)
 {
     vtx_heat_partition partition_room;
-    vtx_heat_partition *const partition = batch_place(b, 0, i, &partition_room, _Alignof(vtx_heat_partition));
+    vtx_heat_partition *const partition = batch_place(b, 0, i, &partition_room, sizeof partition_room,
+        _Alignof(vtx_heat_partition));
     const vtx_status answer = vtx_orthogonal_heat_partition(batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), partition);
     batch_move(b, 0, i, partition, &partition_room, sizeof partition_room);
@@ -204,7 +207,7 @@ vtx_status vtx_orthogonal_heat_partition_batch(size_t n, const double *thermal_n
 {
     const struct batch_input in[] = { { thermal_number, thermal_number_stride }, { shear_angle, shear_angle_stride },
         { rake_angle, rake_angle_stride }, { shear_energy, shear_energy_stride } };
-    const struct batch_output out[] = { { partition, partition_stride, 0 } };
+    const struct batch_output out[] = { { partition, partition_stride, 0, sizeof *partition } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, orthogonal_heat_partition_item, status,
         failed);
 }
@@ -218,7 +221,8 @@ static ALWAYS_INLINE vtx_status combined_heat_partition_item(const struct batch 
     const vtx_heat_partition *const second = batch_record(b, 1, i, &second_room, sizeof second_room,
         _Alignof(vtx_heat_partition));
     vtx_heat_partition combined_room;
-    vtx_heat_partition *const combined = batch_place(b, 0, i, &combined_room, _Alignof(vtx_heat_partition));
+    vtx_heat_partition *const combined = batch_place(b, 0, i, &combined_room, sizeof combined_room,
+        _Alignof(vtx_heat_partition));
     const vtx_status answer = vtx_combined_heat_partition(first, second, combined);
     batch_move(b, 0, i, combined, &combined_room, sizeof combined_room);
     return answer;
@@ -228,8 +232,8 @@ vtx_status vtx_combined_heat_partition_batch(size_t n, const vtx_heat_partition 
         const vtx_heat_partition *second, ptrdiff_t second_stride, vtx_heat_partition *combined,
         ptrdiff_t combined_stride, int32_t *status, size_t *failed)
 {
-    const struct batch_input in[] = { { first, first_stride }, { second, second_stride } };
-    const struct batch_output out[] = { { combined, combined_stride, 0 } };
+    const struct batch_input in[] = { { first, first_stride, 1 }, { second, second_stride, 1 } };
+    const struct batch_output out[] = { { combined, combined_stride, 0, sizeof *combined } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, combined_heat_partition_item, status,
         failed);
 }
@@ -240,7 +244,7 @@ static ALWAYS_INLINE vtx_status cutting_heat_flows_item(const struct batch *b, s
     const vtx_heat_partition *const partition = batch_record(b, 0, i, &partition_room, sizeof partition_room,
         _Alignof(vtx_heat_partition));
     vtx_cutting_heat heat_room;
-    vtx_cutting_heat *const heat = batch_place(b, 0, i, &heat_room, _Alignof(vtx_cutting_heat));
+    vtx_cutting_heat *const heat = batch_place(b, 0, i, &heat_room, sizeof heat_room, _Alignof(vtx_cutting_heat));
     const vtx_status answer = vtx_cutting_heat_flows(partition, batch_get(b, 1, i), heat);
     batch_move(b, 0, i, heat, &heat_room, sizeof heat_room);
     return answer;
@@ -250,15 +254,15 @@ vtx_status vtx_cutting_heat_flows_batch(size_t n, const vtx_heat_partition *part
         const double *power, ptrdiff_t power_stride, vtx_cutting_heat *heat, ptrdiff_t heat_stride, int32_t *status,
         size_t *failed)
 {
-    const struct batch_input in[] = { { partition, partition_stride }, { power, power_stride } };
-    const struct batch_output out[] = { { heat, heat_stride, 0 } };
+    const struct batch_input in[] = { { partition, partition_stride, 1 }, { power, power_stride } };
+    const struct batch_output out[] = { { heat, heat_stride, 0, sizeof *heat } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cutting_heat_flows_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status cutting_temperature_rise_item(const struct batch *b, size_t i)
 {
     double rise_room;
-    double *const rise = batch_place(b, 0, i, &rise_room, _Alignof(double));
+    double *const rise = batch_place(b, 0, i, &rise_room, sizeof rise_room, _Alignof(double));
     const vtx_status answer = vtx_cutting_temperature_rise(batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), rise);
     batch_move(b, 0, i, rise, &rise_room, sizeof rise_room);
@@ -272,7 +276,7 @@ vtx_status vtx_cutting_temperature_rise_batch(size_t n, const double *specific_e
 {
     const struct batch_input in[] = { { specific_energy, specific_energy_stride }, { density, density_stride },
         { heat_capacity, heat_capacity_stride }, { thermal_number, thermal_number_stride } };
-    const struct batch_output out[] = { { rise, rise_stride, 0 } };
+    const struct batch_output out[] = { { rise, rise_stride, 0, sizeof *rise } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cutting_temperature_rise_item, status,
         failed);
 }

@@ -6,7 +6,7 @@
 static ALWAYS_INLINE vtx_status level_of_several_item(const struct batch *b, size_t i)
 {
     double sum_room;
-    double *const sum = batch_place(b, 0, i, &sum_room, _Alignof(double));
+    double *const sum = batch_place(b, 0, i, &sum_room, sizeof sum_room, _Alignof(double));
     const vtx_status answer = vtx_level_of_several(batch_get(b, 0, i), b->selector[0], sum);
     batch_move(b, 0, i, sum, &sum_room, sizeof sum_room);
     return answer;
@@ -16,7 +16,7 @@ vtx_status vtx_level_of_several_batch(size_t n, const double *level, ptrdiff_t l
         double *sum, ptrdiff_t sum_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride } };
-    const struct batch_output out[] = { { sum, sum_stride, 0 } };
+    const struct batch_output out[] = { { sum, sum_stride, 0, sizeof *sum } };
     const int32_t selector[] = { count };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, level_of_several_item, status, failed);
 }
@@ -24,7 +24,7 @@ vtx_status vtx_level_of_several_batch(size_t n, const double *level, ptrdiff_t l
 static ALWAYS_INLINE vtx_status level_without_background_item(const struct batch *b, size_t i)
 {
     double source_room;
-    double *const source = batch_place(b, 0, i, &source_room, _Alignof(double));
+    double *const source = batch_place(b, 0, i, &source_room, sizeof source_room, _Alignof(double));
     const vtx_status answer = vtx_level_without_background(batch_get(b, 0, i), batch_get(b, 1, i), source);
     batch_move(b, 0, i, source, &source_room, sizeof source_room);
     return answer;
@@ -35,7 +35,7 @@ vtx_status vtx_level_without_background_batch(size_t n, const double *level, ptr
         int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { level, level_stride }, { background, background_stride } };
-    const struct batch_output out[] = { { source, source_stride, 0 } };
+    const struct batch_output out[] = { { source, source_stride, 0, sizeof *source } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, level_without_background_item, status,
         failed);
 }
@@ -43,7 +43,7 @@ vtx_status vtx_level_without_background_batch(size_t n, const double *level, ptr
 static ALWAYS_INLINE vtx_status level_at_distance_item(const struct batch *b, size_t i)
 {
     double level_there_room;
-    double *const level_there = batch_place(b, 0, i, &level_there_room, _Alignof(double));
+    double *const level_there = batch_place(b, 0, i, &level_there_room, sizeof level_there_room, _Alignof(double));
     const vtx_status answer = vtx_level_at_distance(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         level_there);
     batch_move(b, 0, i, level_there, &level_there_room, sizeof level_there_room);
@@ -56,14 +56,14 @@ vtx_status vtx_level_at_distance_batch(size_t n, const double *level, ptrdiff_t 
 {
     const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
         { distance, distance_stride } };
-    const struct batch_output out[] = { { level_there, level_there_stride, 0 } };
+    const struct batch_output out[] = { { level_there, level_there_stride, 0, sizeof *level_there } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, level_at_distance_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status distance_for_level_item(const struct batch *b, size_t i)
 {
     double distance_room;
-    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
+    double *const distance = batch_place(b, 0, i, &distance_room, sizeof distance_room, _Alignof(double));
     const vtx_status answer = vtx_distance_for_level(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         distance);
     batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
@@ -76,14 +76,14 @@ vtx_status vtx_distance_for_level_batch(size_t n, const double *level, ptrdiff_t
 {
     const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
         { wanted_level, wanted_level_stride } };
-    const struct batch_output out[] = { { distance, distance_stride, 0 } };
+    const struct batch_output out[] = { { distance, distance_stride, 0, sizeof *distance } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, distance_for_level_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status sound_power_level_item(const struct batch *b, size_t i)
 {
     double power_level_room;
-    double *const power_level = batch_place(b, 0, i, &power_level_room, _Alignof(double));
+    double *const power_level = batch_place(b, 0, i, &power_level_room, sizeof power_level_room, _Alignof(double));
     const vtx_status answer = vtx_sound_power_level(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         power_level);
     batch_move(b, 0, i, power_level, &power_level_room, sizeof power_level_room);
@@ -97,14 +97,15 @@ vtx_status vtx_sound_power_level_batch(size_t n, const double *level, ptrdiff_t 
 {
     const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
         { directivity, directivity_stride } };
-    const struct batch_output out[] = { { power_level, power_level_stride, 0 } };
+    const struct batch_output out[] = { { power_level, power_level_stride, 0, sizeof *power_level } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, sound_power_level_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status room_constant_item(const struct batch *b, size_t i)
 {
     double room_constant_room;
-    double *const room_constant = batch_place(b, 0, i, &room_constant_room, _Alignof(double));
+    double *const room_constant = batch_place(b, 0, i, &room_constant_room, sizeof room_constant_room,
+        _Alignof(double));
     const vtx_status answer = vtx_room_constant(batch_get(b, 0, i), batch_get(b, 1, i), room_constant);
     batch_move(b, 0, i, room_constant, &room_constant_room, sizeof room_constant_room);
     return answer;
@@ -115,14 +116,14 @@ vtx_status vtx_room_constant_batch(size_t n, const double *area, ptrdiff_t area_
         size_t *failed)
 {
     const struct batch_input in[] = { { area, area_stride }, { absorption, absorption_stride } };
-    const struct batch_output out[] = { { room_constant, room_constant_stride, 0 } };
+    const struct batch_output out[] = { { room_constant, room_constant_stride, 0, sizeof *room_constant } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, room_constant_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status level_in_room_item(const struct batch *b, size_t i)
 {
     double level_there_room;
-    double *const level_there = batch_place(b, 0, i, &level_there_room, _Alignof(double));
+    double *const level_there = batch_place(b, 0, i, &level_there_room, sizeof level_there_room, _Alignof(double));
     const vtx_status answer = vtx_level_in_room(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), level_there);
     batch_move(b, 0, i, level_there, &level_there_room, sizeof level_there_room);
@@ -137,14 +138,14 @@ vtx_status vtx_level_in_room_batch(size_t n, const double *level, ptrdiff_t leve
 {
     const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
         { distance, distance_stride }, { directivity, directivity_stride }, { room_constant, room_constant_stride } };
-    const struct batch_output out[] = { { level_there, level_there_stride, 0 } };
+    const struct batch_output out[] = { { level_there, level_there_stride, 0, sizeof *level_there } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, level_in_room_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status distance_in_room_item(const struct batch *b, size_t i)
 {
     double distance_room;
-    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
+    double *const distance = batch_place(b, 0, i, &distance_room, sizeof distance_room, _Alignof(double));
     const vtx_status answer = vtx_distance_in_room(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), distance);
     batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
@@ -160,14 +161,14 @@ vtx_status vtx_distance_in_room_batch(size_t n, const double *level, ptrdiff_t l
     const struct batch_input in[] = { { level, level_stride }, { rated_distance, rated_distance_stride },
         { wanted_level, wanted_level_stride }, { directivity, directivity_stride },
         { room_constant, room_constant_stride } };
-    const struct batch_output out[] = { { distance, distance_stride, 0 } };
+    const struct batch_output out[] = { { distance, distance_stride, 0, sizeof *distance } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, distance_in_room_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status reverberation_distance_item(const struct batch *b, size_t i)
 {
     double distance_room;
-    double *const distance = batch_place(b, 0, i, &distance_room, _Alignof(double));
+    double *const distance = batch_place(b, 0, i, &distance_room, sizeof distance_room, _Alignof(double));
     const vtx_status answer = vtx_reverberation_distance(batch_get(b, 0, i), batch_get(b, 1, i), distance);
     batch_move(b, 0, i, distance, &distance_room, sizeof distance_room);
     return answer;
@@ -178,7 +179,7 @@ vtx_status vtx_reverberation_distance_batch(size_t n, const double *directivity,
         int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { directivity, directivity_stride }, { room_constant, room_constant_stride } };
-    const struct batch_output out[] = { { distance, distance_stride, 0 } };
+    const struct batch_output out[] = { { distance, distance_stride, 0, sizeof *distance } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, reverberation_distance_item, status,
         failed);
 }
@@ -186,7 +187,7 @@ vtx_status vtx_reverberation_distance_batch(size_t n, const double *directivity,
 static ALWAYS_INLINE vtx_status attenuation_needed_item(const struct batch *b, size_t i)
 {
     double attenuation_room;
-    double *const attenuation = batch_place(b, 0, i, &attenuation_room, _Alignof(double));
+    double *const attenuation = batch_place(b, 0, i, &attenuation_room, sizeof attenuation_room, _Alignof(double));
     const vtx_status answer = vtx_attenuation_needed(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         attenuation);
     batch_move(b, 0, i, attenuation, &attenuation_room, sizeof attenuation_room);
@@ -200,6 +201,6 @@ vtx_status vtx_attenuation_needed_batch(size_t n, const double *level, ptrdiff_t
 {
     const struct batch_input in[] = { { level, level_stride }, { background, background_stride },
         { permissible, permissible_stride } };
-    const struct batch_output out[] = { { attenuation, attenuation_stride, 0 } };
+    const struct batch_output out[] = { { attenuation, attenuation_stride, 0, sizeof *attenuation } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, attenuation_needed_item, status, failed);
 }

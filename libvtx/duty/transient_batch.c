@@ -6,9 +6,9 @@
 static ALWAYS_INLINE vtx_status transient_eigenvalue_item(const struct batch *b, size_t i)
 {
     double eigenvalue_room;
-    double *const eigenvalue = batch_place(b, 0, i, &eigenvalue_room, _Alignof(double));
+    double *const eigenvalue = batch_place(b, 0, i, &eigenvalue_room, sizeof eigenvalue_room, _Alignof(double));
     double coefficient_room;
-    double *const coefficient = batch_place(b, 1, i, &coefficient_room, _Alignof(double));
+    double *const coefficient = batch_place(b, 1, i, &coefficient_room, sizeof coefficient_room, _Alignof(double));
     const vtx_status answer = vtx_transient_eigenvalue(b->selector[0], batch_get(b, 0, i), eigenvalue, coefficient);
     batch_move(b, 0, i, eigenvalue, &eigenvalue_room, sizeof eigenvalue_room);
     batch_move(b, 1, i, coefficient, &coefficient_room, sizeof coefficient_room);
@@ -20,7 +20,8 @@ vtx_status vtx_transient_eigenvalue_batch(size_t n, int32_t body, const double *
         int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { biot, biot_stride } };
-    const struct batch_output out[] = { { eigenvalue, eigenvalue_stride, 0 }, { coefficient, coefficient_stride, 1 } };
+    const struct batch_output out[] = { { eigenvalue, eigenvalue_stride, 0, sizeof *eigenvalue },
+        { coefficient, coefficient_stride, 1, sizeof *coefficient } };
     const int32_t selector[] = { body };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, transient_eigenvalue_item, status,
         failed);
@@ -29,7 +30,8 @@ vtx_status vtx_transient_eigenvalue_batch(size_t n, int32_t body, const double *
 static ALWAYS_INLINE vtx_status transient_shares_item(const struct batch *b, size_t i)
 {
     vtx_transient transient_room;
-    vtx_transient *const transient = batch_place(b, 0, i, &transient_room, _Alignof(vtx_transient));
+    vtx_transient *const transient = batch_place(b, 0, i, &transient_room, sizeof transient_room,
+        _Alignof(vtx_transient));
     const vtx_status answer = vtx_transient_shares(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), transient);
     batch_move(b, 0, i, transient, &transient_room, sizeof transient_room);
@@ -42,7 +44,7 @@ vtx_status vtx_transient_shares_batch(size_t n, int32_t body, const double *biot
 {
     const struct batch_input in[] = { { biot, biot_stride }, { fourier, fourier_stride },
         { position, position_stride } };
-    const struct batch_output out[] = { { transient, transient_stride, 0 } };
+    const struct batch_output out[] = { { transient, transient_stride, 0, sizeof *transient } };
     const int32_t selector[] = { body };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, transient_shares_item, status, failed);
 }
@@ -50,7 +52,7 @@ vtx_status vtx_transient_shares_batch(size_t n, int32_t body, const double *biot
 static ALWAYS_INLINE vtx_status transient_fourier_item(const struct batch *b, size_t i)
 {
     double fourier_room;
-    double *const fourier = batch_place(b, 0, i, &fourier_room, _Alignof(double));
+    double *const fourier = batch_place(b, 0, i, &fourier_room, sizeof fourier_room, _Alignof(double));
     const vtx_status answer = vtx_transient_fourier(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), fourier);
     batch_move(b, 0, i, fourier, &fourier_room, sizeof fourier_room);
@@ -62,7 +64,7 @@ vtx_status vtx_transient_fourier_batch(size_t n, int32_t body, const double *bio
         double *fourier, ptrdiff_t fourier_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { biot, biot_stride }, { position, position_stride }, { share, share_stride } };
-    const struct batch_output out[] = { { fourier, fourier_stride, 0 } };
+    const struct batch_output out[] = { { fourier, fourier_stride, 0, sizeof *fourier } };
     const int32_t selector[] = { body };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, transient_fourier_item, status,
         failed);
@@ -71,7 +73,7 @@ vtx_status vtx_transient_fourier_batch(size_t n, int32_t body, const double *bio
 static ALWAYS_INLINE vtx_status body_temperatures_item(const struct batch *b, size_t i)
 {
     vtx_body_state state_room;
-    vtx_body_state *const state = batch_place(b, 0, i, &state_room, _Alignof(vtx_body_state));
+    vtx_body_state *const state = batch_place(b, 0, i, &state_room, sizeof state_room, _Alignof(vtx_body_state));
     const vtx_status answer = vtx_body_temperatures(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
         batch_get(b, 7, i), state);
@@ -91,7 +93,7 @@ vtx_status vtx_body_temperatures_batch(size_t n, int32_t body, const double *hal
         { conductivity, conductivity_stride }, { diffusivity, diffusivity_stride },
         { film_coefficient, film_coefficient_stride }, { air_temperature, air_temperature_stride },
         { start_temperature, start_temperature_stride }, { position, position_stride }, { time, time_stride } };
-    const struct batch_output out[] = { { state, state_stride, 0 } };
+    const struct batch_output out[] = { { state, state_stride, 0, sizeof *state } };
     const int32_t selector[] = { body };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, body_temperatures_item, status,
         failed);
@@ -100,7 +102,7 @@ vtx_status vtx_body_temperatures_batch(size_t n, int32_t body, const double *hal
 static ALWAYS_INLINE vtx_status body_time_item(const struct batch *b, size_t i)
 {
     double time_room;
-    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    double *const time = batch_place(b, 0, i, &time_room, sizeof time_room, _Alignof(double));
     const vtx_status answer = vtx_body_time(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
         batch_get(b, 7, i), time);
@@ -121,7 +123,7 @@ vtx_status vtx_body_time_batch(size_t n, int32_t body, const double *half_thickn
         { film_coefficient, film_coefficient_stride }, { air_temperature, air_temperature_stride },
         { start_temperature, start_temperature_stride }, { wanted_temperature, wanted_temperature_stride },
         { position, position_stride } };
-    const struct batch_output out[] = { { time, time_stride, 0 } };
+    const struct batch_output out[] = { { time, time_stride, 0, sizeof *time } };
     const int32_t selector[] = { body };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, body_time_item, status, failed);
 }
@@ -129,7 +131,7 @@ vtx_status vtx_body_time_batch(size_t n, int32_t body, const double *half_thickn
 static ALWAYS_INLINE vtx_status depth_temperature_fixed_surface_item(const struct batch *b, size_t i)
 {
     double temperature_room;
-    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
+    double *const temperature = batch_place(b, 0, i, &temperature_room, sizeof temperature_room, _Alignof(double));
     const vtx_status answer = vtx_depth_temperature_fixed_surface(batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), temperature);
     batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
@@ -145,7 +147,7 @@ vtx_status vtx_depth_temperature_fixed_surface_batch(size_t n, const double *dif
     const struct batch_input in[] = { { diffusivity, diffusivity_stride }, { depth, depth_stride },
         { time, time_stride }, { start_temperature, start_temperature_stride },
         { surface_temperature, surface_temperature_stride } };
-    const struct batch_output out[] = { { temperature, temperature_stride, 0 } };
+    const struct batch_output out[] = { { temperature, temperature_stride, 0, sizeof *temperature } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, depth_temperature_fixed_surface_item,
         status, failed);
 }
@@ -153,7 +155,7 @@ vtx_status vtx_depth_temperature_fixed_surface_batch(size_t n, const double *dif
 static ALWAYS_INLINE vtx_status penetration_depth_item(const struct batch *b, size_t i)
 {
     double depth_room;
-    double *const depth = batch_place(b, 0, i, &depth_room, _Alignof(double));
+    double *const depth = batch_place(b, 0, i, &depth_room, sizeof depth_room, _Alignof(double));
     const vtx_status answer = vtx_penetration_depth(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), depth);
     batch_move(b, 0, i, depth, &depth_room, sizeof depth_room);
@@ -169,14 +171,14 @@ vtx_status vtx_penetration_depth_batch(size_t n, const double *diffusivity, ptrd
     const struct batch_input in[] = { { diffusivity, diffusivity_stride }, { time, time_stride },
         { start_temperature, start_temperature_stride }, { surface_temperature, surface_temperature_stride },
         { wanted_temperature, wanted_temperature_stride } };
-    const struct batch_output out[] = { { depth, depth_stride, 0 } };
+    const struct batch_output out[] = { { depth, depth_stride, 0, sizeof *depth } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, penetration_depth_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status depth_temperature_fixed_flux_item(const struct batch *b, size_t i)
 {
     double temperature_room;
-    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
+    double *const temperature = batch_place(b, 0, i, &temperature_room, sizeof temperature_room, _Alignof(double));
     const vtx_status answer = vtx_depth_temperature_fixed_flux(batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), temperature);
     batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
@@ -193,7 +195,7 @@ vtx_status vtx_depth_temperature_fixed_flux_batch(size_t n, const double *conduc
     const struct batch_input in[] = { { conductivity, conductivity_stride }, { diffusivity, diffusivity_stride },
         { heat_flux, heat_flux_stride }, { depth, depth_stride }, { time, time_stride },
         { start_temperature, start_temperature_stride } };
-    const struct batch_output out[] = { { temperature, temperature_stride, 0 } };
+    const struct batch_output out[] = { { temperature, temperature_stride, 0, sizeof *temperature } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, depth_temperature_fixed_flux_item,
         status, failed);
 }
@@ -201,7 +203,7 @@ vtx_status vtx_depth_temperature_fixed_flux_batch(size_t n, const double *conduc
 static ALWAYS_INLINE vtx_status depth_temperature_in_stream_item(const struct batch *b, size_t i)
 {
     double temperature_room;
-    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
+    double *const temperature = batch_place(b, 0, i, &temperature_room, sizeof temperature_room, _Alignof(double));
     const vtx_status answer = vtx_depth_temperature_in_stream(batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
         temperature);
@@ -219,7 +221,7 @@ vtx_status vtx_depth_temperature_in_stream_batch(size_t n, const double *conduct
     const struct batch_input in[] = { { conductivity, conductivity_stride }, { diffusivity, diffusivity_stride },
         { film_coefficient, film_coefficient_stride }, { depth, depth_stride }, { time, time_stride },
         { start_temperature, start_temperature_stride }, { air_temperature, air_temperature_stride } };
-    const struct batch_output out[] = { { temperature, temperature_stride, 0 } };
+    const struct batch_output out[] = { { temperature, temperature_stride, 0, sizeof *temperature } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, depth_temperature_in_stream_item, status,
         failed);
 }
@@ -227,7 +229,7 @@ vtx_status vtx_depth_temperature_in_stream_batch(size_t n, const double *conduct
 static ALWAYS_INLINE vtx_status depth_time_in_stream_item(const struct batch *b, size_t i)
 {
     double time_room;
-    double *const time = batch_place(b, 0, i, &time_room, _Alignof(double));
+    double *const time = batch_place(b, 0, i, &time_room, sizeof time_room, _Alignof(double));
     const vtx_status answer = vtx_depth_time_in_stream(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), time);
     batch_move(b, 0, i, time, &time_room, sizeof time_room);
@@ -245,14 +247,14 @@ vtx_status vtx_depth_time_in_stream_batch(size_t n, const double *conductivity, 
         { film_coefficient, film_coefficient_stride }, { depth, depth_stride },
         { start_temperature, start_temperature_stride }, { air_temperature, air_temperature_stride },
         { wanted_temperature, wanted_temperature_stride } };
-    const struct batch_output out[] = { { time, time_stride, 0 } };
+    const struct batch_output out[] = { { time, time_stride, 0, sizeof *time } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, depth_time_in_stream_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status depth_temperature_pulse_item(const struct batch *b, size_t i)
 {
     double temperature_room;
-    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
+    double *const temperature = batch_place(b, 0, i, &temperature_room, sizeof temperature_room, _Alignof(double));
     const vtx_status answer = vtx_depth_temperature_pulse(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), temperature);
     batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
@@ -269,7 +271,7 @@ vtx_status vtx_depth_temperature_pulse_batch(size_t n, const double *volumetric_
     const struct batch_input in[] = { { volumetric_heat_capacity, volumetric_heat_capacity_stride },
         { diffusivity, diffusivity_stride }, { energy, energy_stride }, { depth, depth_stride },
         { time, time_stride }, { start_temperature, start_temperature_stride } };
-    const struct batch_output out[] = { { temperature, temperature_stride, 0 } };
+    const struct batch_output out[] = { { temperature, temperature_stride, 0, sizeof *temperature } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, depth_temperature_pulse_item, status,
         failed);
 }
@@ -277,7 +279,7 @@ vtx_status vtx_depth_temperature_pulse_batch(size_t n, const double *volumetric_
 static ALWAYS_INLINE vtx_status thermal_diffusivity_item(const struct batch *b, size_t i)
 {
     double diffusivity_room;
-    double *const diffusivity = batch_place(b, 0, i, &diffusivity_room, _Alignof(double));
+    double *const diffusivity = batch_place(b, 0, i, &diffusivity_room, sizeof diffusivity_room, _Alignof(double));
     const vtx_status answer = vtx_thermal_diffusivity(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         diffusivity);
     batch_move(b, 0, i, diffusivity, &diffusivity_room, sizeof diffusivity_room);
@@ -290,14 +292,14 @@ vtx_status vtx_thermal_diffusivity_batch(size_t n, const double *conductivity, p
 {
     const struct batch_input in[] = { { conductivity, conductivity_stride }, { density, density_stride },
         { heat_capacity, heat_capacity_stride } };
-    const struct batch_output out[] = { { diffusivity, diffusivity_stride, 0 } };
+    const struct batch_output out[] = { { diffusivity, diffusivity_stride, 0, sizeof *diffusivity } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, thermal_diffusivity_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status thermal_effusivity_item(const struct batch *b, size_t i)
 {
     double effusivity_room;
-    double *const effusivity = batch_place(b, 0, i, &effusivity_room, _Alignof(double));
+    double *const effusivity = batch_place(b, 0, i, &effusivity_room, sizeof effusivity_room, _Alignof(double));
     const vtx_status answer = vtx_thermal_effusivity(batch_get(b, 0, i), batch_get(b, 1, i), effusivity);
     batch_move(b, 0, i, effusivity, &effusivity_room, sizeof effusivity_room);
     return answer;
@@ -308,14 +310,14 @@ vtx_status vtx_thermal_effusivity_batch(size_t n, const double *conductivity, pt
         int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { conductivity, conductivity_stride }, { diffusivity, diffusivity_stride } };
-    const struct batch_output out[] = { { effusivity, effusivity_stride, 0 } };
+    const struct batch_output out[] = { { effusivity, effusivity_stride, 0, sizeof *effusivity } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, thermal_effusivity_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status contact_temperature_item(const struct batch *b, size_t i)
 {
     double temperature_room;
-    double *const temperature = batch_place(b, 0, i, &temperature_room, _Alignof(double));
+    double *const temperature = batch_place(b, 0, i, &temperature_room, sizeof temperature_room, _Alignof(double));
     const vtx_status answer = vtx_contact_temperature(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), temperature);
     batch_move(b, 0, i, temperature, &temperature_room, sizeof temperature_room);
@@ -330,6 +332,6 @@ vtx_status vtx_contact_temperature_batch(size_t n, const double *first_effusivit
     const struct batch_input in[] = { { first_effusivity, first_effusivity_stride },
         { first_temperature, first_temperature_stride }, { second_effusivity, second_effusivity_stride },
         { second_temperature, second_temperature_stride } };
-    const struct batch_output out[] = { { temperature, temperature_stride, 0 } };
+    const struct batch_output out[] = { { temperature, temperature_stride, 0, sizeof *temperature } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, contact_temperature_item, status, failed);
 }

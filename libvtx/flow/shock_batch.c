@@ -6,7 +6,8 @@
 static ALWAYS_INLINE vtx_status shock_downstream_mach_item(const struct batch *b, size_t i)
 {
     double downstream_mach_room;
-    double *const downstream_mach = batch_place(b, 0, i, &downstream_mach_room, _Alignof(double));
+    double *const downstream_mach = batch_place(b, 0, i, &downstream_mach_room, sizeof downstream_mach_room,
+        _Alignof(double));
     const vtx_status answer = vtx_shock_downstream_mach(batch_get(b, 0, i), batch_get(b, 1, i), downstream_mach);
     batch_move(b, 0, i, downstream_mach, &downstream_mach_room, sizeof downstream_mach_room);
     return answer;
@@ -17,7 +18,7 @@ vtx_status vtx_shock_downstream_mach_batch(size_t n, const double *gamma, ptrdif
         size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { mach, mach_stride } };
-    const struct batch_output out[] = { { downstream_mach, downstream_mach_stride, 0 } };
+    const struct batch_output out[] = { { downstream_mach, downstream_mach_stride, 0, sizeof *downstream_mach } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_downstream_mach_item, status,
         failed);
 }
@@ -25,7 +26,7 @@ vtx_status vtx_shock_downstream_mach_batch(size_t n, const double *gamma, ptrdif
 static ALWAYS_INLINE vtx_status shock_pressure_ratio_item(const struct batch *b, size_t i)
 {
     double ratio_room;
-    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    double *const ratio = batch_place(b, 0, i, &ratio_room, sizeof ratio_room, _Alignof(double));
     const vtx_status answer = vtx_shock_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
     batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
@@ -35,14 +36,14 @@ vtx_status vtx_shock_pressure_ratio_batch(size_t n, const double *gamma, ptrdiff
         ptrdiff_t mach_stride, double *ratio, ptrdiff_t ratio_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { mach, mach_stride } };
-    const struct batch_output out[] = { { ratio, ratio_stride, 0 } };
+    const struct batch_output out[] = { { ratio, ratio_stride, 0, sizeof *ratio } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_pressure_ratio_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status shock_density_ratio_item(const struct batch *b, size_t i)
 {
     double ratio_room;
-    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    double *const ratio = batch_place(b, 0, i, &ratio_room, sizeof ratio_room, _Alignof(double));
     const vtx_status answer = vtx_shock_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
     batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
@@ -52,14 +53,14 @@ vtx_status vtx_shock_density_ratio_batch(size_t n, const double *gamma, ptrdiff_
         ptrdiff_t mach_stride, double *ratio, ptrdiff_t ratio_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { mach, mach_stride } };
-    const struct batch_output out[] = { { ratio, ratio_stride, 0 } };
+    const struct batch_output out[] = { { ratio, ratio_stride, 0, sizeof *ratio } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_density_ratio_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status shock_temperature_ratio_item(const struct batch *b, size_t i)
 {
     double ratio_room;
-    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    double *const ratio = batch_place(b, 0, i, &ratio_room, sizeof ratio_room, _Alignof(double));
     const vtx_status answer = vtx_shock_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
     batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
@@ -70,7 +71,7 @@ vtx_status vtx_shock_temperature_ratio_batch(size_t n, const double *gamma, ptrd
         size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { mach, mach_stride } };
-    const struct batch_output out[] = { { ratio, ratio_stride, 0 } };
+    const struct batch_output out[] = { { ratio, ratio_stride, 0, sizeof *ratio } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_temperature_ratio_item, status,
         failed);
 }
@@ -78,7 +79,7 @@ vtx_status vtx_shock_temperature_ratio_batch(size_t n, const double *gamma, ptrd
 static ALWAYS_INLINE vtx_status shock_stagnation_ratio_item(const struct batch *b, size_t i)
 {
     double ratio_room;
-    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    double *const ratio = batch_place(b, 0, i, &ratio_room, sizeof ratio_room, _Alignof(double));
     const vtx_status answer = vtx_shock_stagnation_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
     batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
@@ -89,7 +90,7 @@ vtx_status vtx_shock_stagnation_ratio_batch(size_t n, const double *gamma, ptrdi
         size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { mach, mach_stride } };
-    const struct batch_output out[] = { { ratio, ratio_stride, 0 } };
+    const struct batch_output out[] = { { ratio, ratio_stride, 0, sizeof *ratio } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_stagnation_ratio_item, status,
         failed);
 }
@@ -97,7 +98,7 @@ vtx_status vtx_shock_stagnation_ratio_batch(size_t n, const double *gamma, ptrdi
 static ALWAYS_INLINE vtx_status shock_pitot_ratio_item(const struct batch *b, size_t i)
 {
     double ratio_room;
-    double *const ratio = batch_place(b, 0, i, &ratio_room, _Alignof(double));
+    double *const ratio = batch_place(b, 0, i, &ratio_room, sizeof ratio_room, _Alignof(double));
     const vtx_status answer = vtx_shock_pitot_ratio(batch_get(b, 0, i), batch_get(b, 1, i), ratio);
     batch_move(b, 0, i, ratio, &ratio_room, sizeof ratio_room);
     return answer;
@@ -107,14 +108,14 @@ vtx_status vtx_shock_pitot_ratio_batch(size_t n, const double *gamma, ptrdiff_t 
         ptrdiff_t mach_stride, double *ratio, ptrdiff_t ratio_stride, int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { mach, mach_stride } };
-    const struct batch_output out[] = { { ratio, ratio_stride, 0 } };
+    const struct batch_output out[] = { { ratio, ratio_stride, 0, sizeof *ratio } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_pitot_ratio_item, status, failed);
 }
 
 static ALWAYS_INLINE vtx_status shock_mach_for_downstream_mach_item(const struct batch *b, size_t i)
 {
     double mach_room;
-    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    double *const mach = batch_place(b, 0, i, &mach_room, sizeof mach_room, _Alignof(double));
     const vtx_status answer = vtx_shock_mach_for_downstream_mach(batch_get(b, 0, i), batch_get(b, 1, i), mach);
     batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
@@ -125,7 +126,7 @@ vtx_status vtx_shock_mach_for_downstream_mach_batch(size_t n, const double *gamm
         int32_t *status, size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { downstream_mach, downstream_mach_stride } };
-    const struct batch_output out[] = { { mach, mach_stride, 0 } };
+    const struct batch_output out[] = { { mach, mach_stride, 0, sizeof *mach } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_mach_for_downstream_mach_item,
         status, failed);
 }
@@ -133,7 +134,7 @@ vtx_status vtx_shock_mach_for_downstream_mach_batch(size_t n, const double *gamm
 static ALWAYS_INLINE vtx_status shock_mach_for_pressure_ratio_item(const struct batch *b, size_t i)
 {
     double mach_room;
-    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    double *const mach = batch_place(b, 0, i, &mach_room, sizeof mach_room, _Alignof(double));
     const vtx_status answer = vtx_shock_mach_for_pressure_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
     batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
@@ -144,7 +145,7 @@ vtx_status vtx_shock_mach_for_pressure_ratio_batch(size_t n, const double *gamma
         size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { ratio, ratio_stride } };
-    const struct batch_output out[] = { { mach, mach_stride, 0 } };
+    const struct batch_output out[] = { { mach, mach_stride, 0, sizeof *mach } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_mach_for_pressure_ratio_item,
         status, failed);
 }
@@ -152,7 +153,7 @@ vtx_status vtx_shock_mach_for_pressure_ratio_batch(size_t n, const double *gamma
 static ALWAYS_INLINE vtx_status shock_mach_for_density_ratio_item(const struct batch *b, size_t i)
 {
     double mach_room;
-    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    double *const mach = batch_place(b, 0, i, &mach_room, sizeof mach_room, _Alignof(double));
     const vtx_status answer = vtx_shock_mach_for_density_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
     batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
@@ -163,7 +164,7 @@ vtx_status vtx_shock_mach_for_density_ratio_batch(size_t n, const double *gamma,
         size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { ratio, ratio_stride } };
-    const struct batch_output out[] = { { mach, mach_stride, 0 } };
+    const struct batch_output out[] = { { mach, mach_stride, 0, sizeof *mach } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_mach_for_density_ratio_item,
         status, failed);
 }
@@ -171,7 +172,7 @@ vtx_status vtx_shock_mach_for_density_ratio_batch(size_t n, const double *gamma,
 static ALWAYS_INLINE vtx_status shock_mach_for_temperature_ratio_item(const struct batch *b, size_t i)
 {
     double mach_room;
-    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    double *const mach = batch_place(b, 0, i, &mach_room, sizeof mach_room, _Alignof(double));
     const vtx_status answer = vtx_shock_mach_for_temperature_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
     batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
@@ -182,7 +183,7 @@ vtx_status vtx_shock_mach_for_temperature_ratio_batch(size_t n, const double *ga
         size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { ratio, ratio_stride } };
-    const struct batch_output out[] = { { mach, mach_stride, 0 } };
+    const struct batch_output out[] = { { mach, mach_stride, 0, sizeof *mach } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_mach_for_temperature_ratio_item,
         status, failed);
 }
@@ -190,7 +191,7 @@ vtx_status vtx_shock_mach_for_temperature_ratio_batch(size_t n, const double *ga
 static ALWAYS_INLINE vtx_status shock_mach_for_stagnation_ratio_item(const struct batch *b, size_t i)
 {
     double mach_room;
-    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    double *const mach = batch_place(b, 0, i, &mach_room, sizeof mach_room, _Alignof(double));
     const vtx_status answer = vtx_shock_mach_for_stagnation_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
     batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
@@ -201,7 +202,7 @@ vtx_status vtx_shock_mach_for_stagnation_ratio_batch(size_t n, const double *gam
         size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { ratio, ratio_stride } };
-    const struct batch_output out[] = { { mach, mach_stride, 0 } };
+    const struct batch_output out[] = { { mach, mach_stride, 0, sizeof *mach } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_mach_for_stagnation_ratio_item,
         status, failed);
 }
@@ -209,7 +210,7 @@ vtx_status vtx_shock_mach_for_stagnation_ratio_batch(size_t n, const double *gam
 static ALWAYS_INLINE vtx_status shock_mach_for_pitot_ratio_item(const struct batch *b, size_t i)
 {
     double mach_room;
-    double *const mach = batch_place(b, 0, i, &mach_room, _Alignof(double));
+    double *const mach = batch_place(b, 0, i, &mach_room, sizeof mach_room, _Alignof(double));
     const vtx_status answer = vtx_shock_mach_for_pitot_ratio(batch_get(b, 0, i), batch_get(b, 1, i), mach);
     batch_move(b, 0, i, mach, &mach_room, sizeof mach_room);
     return answer;
@@ -220,7 +221,7 @@ vtx_status vtx_shock_mach_for_pitot_ratio_batch(size_t n, const double *gamma, p
         size_t *failed)
 {
     const struct batch_input in[] = { { gamma, gamma_stride }, { ratio, ratio_stride } };
-    const struct batch_output out[] = { { mach, mach_stride, 0 } };
+    const struct batch_output out[] = { { mach, mach_stride, 0, sizeof *mach } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, shock_mach_for_pitot_ratio_item, status,
         failed);
 }

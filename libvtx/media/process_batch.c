@@ -6,7 +6,8 @@
 static ALWAYS_INLINE vtx_status expansion_isentropic_item(const struct batch *b, size_t i)
 {
     double outlet_temperature_room;
-    double *const outlet_temperature = batch_place(b, 0, i, &outlet_temperature_room, _Alignof(double));
+    double *const outlet_temperature = batch_place(b, 0, i, &outlet_temperature_room, sizeof outlet_temperature_room,
+        _Alignof(double));
     const vtx_status answer = vtx_expansion_isentropic(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), outlet_temperature);
     batch_move(b, 0, i, outlet_temperature, &outlet_temperature_room, sizeof outlet_temperature_room);
@@ -22,7 +23,8 @@ vtx_status vtx_expansion_isentropic_batch(size_t n, int32_t model, const double 
     const struct batch_input in[] = { { inlet_pressure, inlet_pressure_stride },
         { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
         { outlet_pressure, outlet_pressure_stride } };
-    const struct batch_output out[] = { { outlet_temperature, outlet_temperature_stride, 0 } };
+    const struct batch_output out[] = {
+        { outlet_temperature, outlet_temperature_stride, 0, sizeof *outlet_temperature } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, expansion_isentropic_item, status,
         failed);
@@ -31,7 +33,8 @@ vtx_status vtx_expansion_isentropic_batch(size_t n, int32_t model, const double 
 static ALWAYS_INLINE vtx_status expansion_throttle_item(const struct batch *b, size_t i)
 {
     double outlet_temperature_room;
-    double *const outlet_temperature = batch_place(b, 0, i, &outlet_temperature_room, _Alignof(double));
+    double *const outlet_temperature = batch_place(b, 0, i, &outlet_temperature_room, sizeof outlet_temperature_room,
+        _Alignof(double));
     const vtx_status answer = vtx_expansion_throttle(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), outlet_temperature);
     batch_move(b, 0, i, outlet_temperature, &outlet_temperature_room, sizeof outlet_temperature_room);
@@ -47,7 +50,8 @@ vtx_status vtx_expansion_throttle_batch(size_t n, int32_t model, const double *i
     const struct batch_input in[] = { { inlet_pressure, inlet_pressure_stride },
         { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
         { outlet_pressure, outlet_pressure_stride } };
-    const struct batch_output out[] = { { outlet_temperature, outlet_temperature_stride, 0 } };
+    const struct batch_output out[] = {
+        { outlet_temperature, outlet_temperature_stride, 0, sizeof *outlet_temperature } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, expansion_throttle_item, status,
         failed);
@@ -56,9 +60,9 @@ vtx_status vtx_expansion_throttle_batch(size_t n, int32_t model, const double *i
 static ALWAYS_INLINE vtx_status expanded_isentropic_item(const struct batch *b, size_t i)
 {
     vtx_moist_air outlet_room;
-    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, _Alignof(vtx_moist_air));
+    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, sizeof outlet_room, _Alignof(vtx_moist_air));
     double work_room;
-    double *const work = batch_place(b, 1, i, &work_room, _Alignof(double));
+    double *const work = batch_place(b, 1, i, &work_room, sizeof work_room, _Alignof(double));
     const vtx_status answer = vtx_expanded_isentropic(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), outlet, work);
     batch_move(b, 0, i, outlet, &outlet_room, sizeof outlet_room);
@@ -75,7 +79,8 @@ vtx_status vtx_expanded_isentropic_batch(size_t n, int32_t model, const double *
     const struct batch_input in[] = { { inlet_pressure, inlet_pressure_stride },
         { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
         { outlet_pressure, outlet_pressure_stride } };
-    const struct batch_output out[] = { { outlet, outlet_stride, 0 }, { work, work_stride, 1 } };
+    const struct batch_output out[] = { { outlet, outlet_stride, 0, sizeof *outlet },
+        { work, work_stride, 1, sizeof *work } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, expanded_isentropic_item, status,
         failed);
@@ -84,9 +89,10 @@ vtx_status vtx_expanded_isentropic_batch(size_t n, int32_t model, const double *
 static ALWAYS_INLINE vtx_status expanded_throttle_item(const struct batch *b, size_t i)
 {
     vtx_moist_air outlet_room;
-    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, _Alignof(vtx_moist_air));
+    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, sizeof outlet_room, _Alignof(vtx_moist_air));
     double entropy_generation_room;
-    double *const entropy_generation = batch_place(b, 1, i, &entropy_generation_room, _Alignof(double));
+    double *const entropy_generation = batch_place(b, 1, i, &entropy_generation_room, sizeof entropy_generation_room,
+        _Alignof(double));
     const vtx_status answer = vtx_expanded_throttle(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), outlet, entropy_generation);
     batch_move(b, 0, i, outlet, &outlet_room, sizeof outlet_room);
@@ -103,8 +109,8 @@ vtx_status vtx_expanded_throttle_batch(size_t n, int32_t model, const double *in
     const struct batch_input in[] = { { inlet_pressure, inlet_pressure_stride },
         { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
         { outlet_pressure, outlet_pressure_stride } };
-    const struct batch_output out[] = { { outlet, outlet_stride, 0 },
-        { entropy_generation, entropy_generation_stride, 1 } };
+    const struct batch_output out[] = { { outlet, outlet_stride, 0, sizeof *outlet },
+        { entropy_generation, entropy_generation_stride, 1, sizeof *entropy_generation } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, expanded_throttle_item, status,
         failed);
@@ -113,9 +119,9 @@ vtx_status vtx_expanded_throttle_batch(size_t n, int32_t model, const double *in
 static ALWAYS_INLINE vtx_status expanded_with_efficiency_item(const struct batch *b, size_t i)
 {
     vtx_moist_air outlet_room;
-    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, _Alignof(vtx_moist_air));
+    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, sizeof outlet_room, _Alignof(vtx_moist_air));
     double work_room;
-    double *const work = batch_place(b, 1, i, &work_room, _Alignof(double));
+    double *const work = batch_place(b, 1, i, &work_room, sizeof work_room, _Alignof(double));
     const vtx_status answer = vtx_expanded_with_efficiency(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), outlet, work);
     batch_move(b, 0, i, outlet, &outlet_room, sizeof outlet_room);
@@ -133,7 +139,8 @@ vtx_status vtx_expanded_with_efficiency_batch(size_t n, int32_t model, const dou
     const struct batch_input in[] = { { inlet_pressure, inlet_pressure_stride },
         { inlet_temperature, inlet_temperature_stride }, { humidity_ratio, humidity_ratio_stride },
         { outlet_pressure, outlet_pressure_stride }, { efficiency, efficiency_stride } };
-    const struct batch_output out[] = { { outlet, outlet_stride, 0 }, { work, work_stride, 1 } };
+    const struct batch_output out[] = { { outlet, outlet_stride, 0, sizeof *outlet },
+        { work, work_stride, 1, sizeof *work } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, expanded_with_efficiency_item,
         status, failed);
@@ -142,9 +149,9 @@ vtx_status vtx_expanded_with_efficiency_batch(size_t n, int32_t model, const dou
 static ALWAYS_INLINE vtx_status heat_to_temperature_item(const struct batch *b, size_t i)
 {
     double heat_room;
-    double *const heat = batch_place(b, 0, i, &heat_room, _Alignof(double));
+    double *const heat = batch_place(b, 0, i, &heat_room, sizeof heat_room, _Alignof(double));
     double condensed_room;
-    double *const condensed = batch_place(b, 1, i, &condensed_room, _Alignof(double));
+    double *const condensed = batch_place(b, 1, i, &condensed_room, sizeof condensed_room, _Alignof(double));
     const vtx_status answer = vtx_heat_to_temperature(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), heat, condensed);
     batch_move(b, 0, i, heat, &heat_room, sizeof heat_room);
@@ -160,7 +167,8 @@ vtx_status vtx_heat_to_temperature_batch(size_t n, int32_t model, const double *
 {
     const struct batch_input in[] = { { pressure, pressure_stride }, { inlet_temperature, inlet_temperature_stride },
         { humidity_ratio, humidity_ratio_stride }, { outlet_temperature, outlet_temperature_stride } };
-    const struct batch_output out[] = { { heat, heat_stride, 0 }, { condensed, condensed_stride, 1 } };
+    const struct batch_output out[] = { { heat, heat_stride, 0, sizeof *heat },
+        { condensed, condensed_stride, 1, sizeof *condensed } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, heat_to_temperature_item, status,
         failed);
@@ -169,7 +177,7 @@ vtx_status vtx_heat_to_temperature_batch(size_t n, int32_t model, const double *
 static ALWAYS_INLINE vtx_status heated_item(const struct batch *b, size_t i)
 {
     vtx_moist_air outlet_room;
-    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, _Alignof(vtx_moist_air));
+    vtx_moist_air *const outlet = batch_place(b, 0, i, &outlet_room, sizeof outlet_room, _Alignof(vtx_moist_air));
     const vtx_status answer = vtx_heated(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), outlet);
     batch_move(b, 0, i, outlet, &outlet_room, sizeof outlet_room);
@@ -183,7 +191,7 @@ vtx_status vtx_heated_batch(size_t n, int32_t model, const double *pressure, ptr
 {
     const struct batch_input in[] = { { pressure, pressure_stride }, { inlet_temperature, inlet_temperature_stride },
         { humidity_ratio, humidity_ratio_stride }, { heat, heat_stride } };
-    const struct batch_output out[] = { { outlet, outlet_stride, 0 } };
+    const struct batch_output out[] = { { outlet, outlet_stride, 0, sizeof *outlet } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, heated_item, status, failed);
 }
@@ -191,9 +199,9 @@ vtx_status vtx_heated_batch(size_t n, int32_t model, const double *pressure, ptr
 static ALWAYS_INLINE vtx_status condensate_drained_item(const struct batch *b, size_t i)
 {
     double drained_room;
-    double *const drained = batch_place(b, 0, i, &drained_room, _Alignof(double));
+    double *const drained = batch_place(b, 0, i, &drained_room, sizeof drained_room, _Alignof(double));
     vtx_moist_air outlet_room;
-    vtx_moist_air *const outlet = batch_place(b, 1, i, &outlet_room, _Alignof(vtx_moist_air));
+    vtx_moist_air *const outlet = batch_place(b, 1, i, &outlet_room, sizeof outlet_room, _Alignof(vtx_moist_air));
     const vtx_status answer = vtx_condensate_drained(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), drained, outlet);
     batch_move(b, 0, i, drained, &drained_room, sizeof drained_room);
@@ -209,7 +217,8 @@ vtx_status vtx_condensate_drained_batch(size_t n, int32_t model, const double *p
 {
     const struct batch_input in[] = { { pressure, pressure_stride }, { temperature, temperature_stride },
         { humidity_ratio, humidity_ratio_stride }, { drained_share, drained_share_stride } };
-    const struct batch_output out[] = { { drained, drained_stride, 0 }, { outlet, outlet_stride, 1 } };
+    const struct batch_output out[] = { { drained, drained_stride, 0, sizeof *drained },
+        { outlet, outlet_stride, 1, sizeof *outlet } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, condensate_drained_item, status,
         failed);
@@ -218,9 +227,10 @@ vtx_status vtx_condensate_drained_batch(size_t n, int32_t model, const double *p
 static ALWAYS_INLINE vtx_status mixed_item(const struct batch *b, size_t i)
 {
     vtx_moist_air mixed_room;
-    vtx_moist_air *const mixed = batch_place(b, 0, i, &mixed_room, _Alignof(vtx_moist_air));
+    vtx_moist_air *const mixed = batch_place(b, 0, i, &mixed_room, sizeof mixed_room, _Alignof(vtx_moist_air));
     double entropy_generation_room;
-    double *const entropy_generation = batch_place(b, 1, i, &entropy_generation_room, _Alignof(double));
+    double *const entropy_generation = batch_place(b, 1, i, &entropy_generation_room, sizeof entropy_generation_room,
+        _Alignof(double));
     const vtx_status answer = vtx_mixed(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), mixed, entropy_generation);
     batch_move(b, 0, i, mixed, &mixed_room, sizeof mixed_room);
@@ -240,8 +250,8 @@ vtx_status vtx_mixed_batch(size_t n, int32_t model, const double *pressure, ptrd
         { first_humidity_ratio, first_humidity_ratio_stride }, { first_dry_air, first_dry_air_stride },
         { second_temperature, second_temperature_stride }, { second_humidity_ratio, second_humidity_ratio_stride },
         { second_dry_air, second_dry_air_stride } };
-    const struct batch_output out[] = { { mixed, mixed_stride, 0 },
-        { entropy_generation, entropy_generation_stride, 1 } };
+    const struct batch_output out[] = { { mixed, mixed_stride, 0, sizeof *mixed },
+        { entropy_generation, entropy_generation_stride, 1, sizeof *entropy_generation } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, mixed_item, status, failed);
 }

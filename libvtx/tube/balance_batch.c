@@ -6,7 +6,7 @@
 static ALWAYS_INLINE vtx_status tube_balance_item(const struct batch *b, size_t i)
 {
     vtx_balance balance_room;
-    vtx_balance *const balance = batch_place(b, 0, i, &balance_room, _Alignof(vtx_balance));
+    vtx_balance *const balance = batch_place(b, 0, i, &balance_room, sizeof balance_room, _Alignof(vtx_balance));
     const vtx_status answer = vtx_tube_balance(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i),
         batch_get(b, 7, i), batch_get(b, 8, i), batch_get(b, 9, i), balance);
@@ -30,7 +30,7 @@ vtx_status vtx_tube_balance_batch(size_t n, int32_t model, const double *inlet_p
         { hot_pressure, hot_pressure_stride }, { hot_temperature, hot_temperature_stride },
         { cold_fraction, cold_fraction_stride }, { ambient_pressure, ambient_pressure_stride },
         { ambient_temperature, ambient_temperature_stride } };
-    const struct batch_output out[] = { { balance, balance_stride, 0 } };
+    const struct batch_output out[] = { { balance, balance_stride, 0, sizeof *balance } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, tube_balance_item, status, failed);
 }

@@ -6,9 +6,10 @@
 static ALWAYS_INLINE vtx_status cold_fraction_from_thermometers_item(const struct batch *b, size_t i)
 {
     double cold_fraction_room;
-    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, _Alignof(double));
+    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, sizeof cold_fraction_room,
+        _Alignof(double));
     double uncertainty_room;
-    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, _Alignof(double));
+    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, sizeof uncertainty_room, _Alignof(double));
     const vtx_status answer = vtx_cold_fraction_from_thermometers(b->selector[0], batch_get(b, 0, i),
         batch_get(b, 1, i), batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i),
         batch_get(b, 6, i), batch_get(b, 7, i), batch_get(b, 8, i), batch_get(b, 9, i), cold_fraction, uncertainty);
@@ -33,8 +34,8 @@ vtx_status vtx_cold_fraction_from_thermometers_batch(size_t n, int32_t model, co
         { hot_pressure, hot_pressure_stride }, { hot_temperature, hot_temperature_stride },
         { inlet_uncertainty, inlet_uncertainty_stride }, { cold_uncertainty, cold_uncertainty_stride },
         { hot_uncertainty, hot_uncertainty_stride } };
-    const struct batch_output out[] = { { cold_fraction, cold_fraction_stride, 0 },
-        { uncertainty, uncertainty_stride, 1 } };
+    const struct batch_output out[] = { { cold_fraction, cold_fraction_stride, 0, sizeof *cold_fraction },
+        { uncertainty, uncertainty_stride, 1, sizeof *uncertainty } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, cold_fraction_from_thermometers_item,
         status, failed);
@@ -43,9 +44,10 @@ vtx_status vtx_cold_fraction_from_thermometers_batch(size_t n, int32_t model, co
 static ALWAYS_INLINE vtx_status cold_fraction_from_flows_item(const struct batch *b, size_t i)
 {
     double cold_fraction_room;
-    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, _Alignof(double));
+    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, sizeof cold_fraction_room,
+        _Alignof(double));
     double uncertainty_room;
-    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, _Alignof(double));
+    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, sizeof uncertainty_room, _Alignof(double));
     const vtx_status answer = vtx_cold_fraction_from_flows(b->selector[0], batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), cold_fraction, uncertainty);
     batch_move(b, 0, i, cold_fraction, &cold_fraction_room, sizeof cold_fraction_room);
@@ -61,8 +63,8 @@ vtx_status vtx_cold_fraction_from_flows_batch(size_t n, int32_t pair, const doub
 {
     const struct batch_input in[] = { { first_flow, first_flow_stride }, { second_flow, second_flow_stride },
         { first_uncertainty, first_uncertainty_stride }, { second_uncertainty, second_uncertainty_stride } };
-    const struct batch_output out[] = { { cold_fraction, cold_fraction_stride, 0 },
-        { uncertainty, uncertainty_stride, 1 } };
+    const struct batch_output out[] = { { cold_fraction, cold_fraction_stride, 0, sizeof *cold_fraction },
+        { uncertainty, uncertainty_stride, 1, sizeof *uncertainty } };
     const int32_t selector[] = { pair };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, cold_fraction_from_flows_item,
         status, failed);
@@ -71,7 +73,8 @@ vtx_status vtx_cold_fraction_from_flows_batch(size_t n, int32_t pair, const doub
 static ALWAYS_INLINE vtx_status cold_fraction_from_three_flows_item(const struct batch *b, size_t i)
 {
     vtx_flow_balance balance_room;
-    vtx_flow_balance *const balance = batch_place(b, 0, i, &balance_room, _Alignof(vtx_flow_balance));
+    vtx_flow_balance *const balance = batch_place(b, 0, i, &balance_room, sizeof balance_room,
+        _Alignof(vtx_flow_balance));
     const vtx_status answer = vtx_cold_fraction_from_three_flows(batch_get(b, 0, i), batch_get(b, 1, i),
         batch_get(b, 2, i), batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), balance);
     batch_move(b, 0, i, balance, &balance_room, sizeof balance_room);
@@ -87,7 +90,7 @@ vtx_status vtx_cold_fraction_from_three_flows_batch(size_t n, const double *inle
     const struct batch_input in[] = { { inlet_flow, inlet_flow_stride }, { cold_flow, cold_flow_stride },
         { hot_flow, hot_flow_stride }, { inlet_uncertainty, inlet_uncertainty_stride },
         { cold_uncertainty, cold_uncertainty_stride }, { hot_uncertainty, hot_uncertainty_stride } };
-    const struct batch_output out[] = { { balance, balance_stride, 0 } };
+    const struct batch_output out[] = { { balance, balance_stride, 0, sizeof *balance } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cold_fraction_from_three_flows_item,
         status, failed);
 }
@@ -95,11 +98,12 @@ vtx_status vtx_cold_fraction_from_three_flows_batch(size_t n, const double *inle
 static ALWAYS_INLINE vtx_status cold_fraction_combined_item(const struct batch *b, size_t i)
 {
     double cold_fraction_room;
-    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, _Alignof(double));
+    double *const cold_fraction = batch_place(b, 0, i, &cold_fraction_room, sizeof cold_fraction_room,
+        _Alignof(double));
     double uncertainty_room;
-    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, _Alignof(double));
+    double *const uncertainty = batch_place(b, 1, i, &uncertainty_room, sizeof uncertainty_room, _Alignof(double));
     double discrepancy_room;
-    double *const discrepancy = batch_place(b, 2, i, &discrepancy_room, _Alignof(double));
+    double *const discrepancy = batch_place(b, 2, i, &discrepancy_room, sizeof discrepancy_room, _Alignof(double));
     const vtx_status answer = vtx_cold_fraction_combined(batch_get(b, 0, i), batch_get(b, 1, i), batch_get(b, 2, i),
         batch_get(b, 3, i), cold_fraction, uncertainty, discrepancy);
     batch_move(b, 0, i, cold_fraction, &cold_fraction_room, sizeof cold_fraction_room);
@@ -117,8 +121,9 @@ vtx_status vtx_cold_fraction_combined_batch(size_t n, const double *first_fracti
     const struct batch_input in[] = { { first_fraction, first_fraction_stride },
         { first_uncertainty, first_uncertainty_stride }, { second_fraction, second_fraction_stride },
         { second_uncertainty, second_uncertainty_stride } };
-    const struct batch_output out[] = { { cold_fraction, cold_fraction_stride, 0 },
-        { uncertainty, uncertainty_stride, 1 }, { discrepancy, discrepancy_stride, 1 } };
+    const struct batch_output out[] = { { cold_fraction, cold_fraction_stride, 0, sizeof *cold_fraction },
+        { uncertainty, uncertainty_stride, 1, sizeof *uncertainty },
+        { discrepancy, discrepancy_stride, 1, sizeof *discrepancy } };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), NULL, cold_fraction_combined_item, status,
         failed);
 }
@@ -131,7 +136,7 @@ static ALWAYS_INLINE vtx_status cold_fraction_from_openings_item(const struct ba
     const vtx_openings *const openings = batch_record(b, 1, i, &openings_room, sizeof openings_room,
         _Alignof(vtx_openings));
     vtx_opening_flow flow_room;
-    vtx_opening_flow *const flow = batch_place(b, 0, i, &flow_room, _Alignof(vtx_opening_flow));
+    vtx_opening_flow *const flow = batch_place(b, 0, i, &flow_room, sizeof flow_room, _Alignof(vtx_opening_flow));
     const vtx_status answer = vtx_cold_fraction_from_openings(tube, openings, b->selector[0], batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), flow);
     batch_move(b, 0, i, flow, &flow_room, sizeof flow_room);
@@ -145,11 +150,11 @@ vtx_status vtx_cold_fraction_from_openings_batch(size_t n, const vtx_tube *tube,
         ptrdiff_t cold_pressure_stride, const double *hot_pressure, ptrdiff_t hot_pressure_stride,
         vtx_opening_flow *flow, ptrdiff_t flow_stride, int32_t *status, size_t *failed)
 {
-    const struct batch_input in[] = { { tube, tube_stride }, { openings, openings_stride },
+    const struct batch_input in[] = { { tube, tube_stride, 1 }, { openings, openings_stride, 1 },
         { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
         { humidity_ratio, humidity_ratio_stride }, { cold_pressure, cold_pressure_stride },
         { hot_pressure, hot_pressure_stride } };
-    const struct batch_output out[] = { { flow, flow_stride, 0 } };
+    const struct batch_output out[] = { { flow, flow_stride, 0, sizeof *flow } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, cold_fraction_from_openings_item,
         status, failed);
@@ -163,7 +168,7 @@ static ALWAYS_INLINE vtx_status hot_area_for_cold_fraction_item(const struct bat
     const vtx_openings *const openings = batch_record(b, 1, i, &openings_room, sizeof openings_room,
         _Alignof(vtx_openings));
     double hot_area_room;
-    double *const hot_area = batch_place(b, 0, i, &hot_area_room, _Alignof(double));
+    double *const hot_area = batch_place(b, 0, i, &hot_area_room, sizeof hot_area_room, _Alignof(double));
     const vtx_status answer = vtx_hot_area_for_cold_fraction(tube, openings, b->selector[0], batch_get(b, 2, i),
         batch_get(b, 3, i), batch_get(b, 4, i), batch_get(b, 5, i), batch_get(b, 6, i), batch_get(b, 7, i), hot_area);
     batch_move(b, 0, i, hot_area, &hot_area_room, sizeof hot_area_room);
@@ -178,11 +183,11 @@ vtx_status vtx_hot_area_for_cold_fraction_batch(size_t n, const vtx_tube *tube, 
         const double *cold_fraction, ptrdiff_t cold_fraction_stride, double *hot_area, ptrdiff_t hot_area_stride,
         int32_t *status, size_t *failed)
 {
-    const struct batch_input in[] = { { tube, tube_stride }, { openings, openings_stride },
+    const struct batch_input in[] = { { tube, tube_stride, 1 }, { openings, openings_stride, 1 },
         { inlet_pressure, inlet_pressure_stride }, { inlet_temperature, inlet_temperature_stride },
         { humidity_ratio, humidity_ratio_stride }, { cold_pressure, cold_pressure_stride },
         { hot_pressure, hot_pressure_stride }, { cold_fraction, cold_fraction_stride } };
-    const struct batch_output out[] = { { hot_area, hot_area_stride, 0 } };
+    const struct batch_output out[] = { { hot_area, hot_area_stride, 0, sizeof *hot_area } };
     const int32_t selector[] = { model };
     return batch_run(n, in, ARRAY_LENGTH(in), out, ARRAY_LENGTH(out), selector, hot_area_for_cold_fraction_item,
         status, failed);
