@@ -79,7 +79,9 @@ static void print_goal(const struct service_goal *g)
     if (g->goal.goal == VTX_GOAL_MOST_CAPACITY)
         printf("the most cooling that the valve can give)\n");
     else
-        printf("%s of %s)\n", figure_name(g->goal.goal), figure_text(g->goal.goal, g->goal.wanted));
+        printf("%s of %s%s)\n", figure_name(g->goal.goal),
+               g->goal.goal == VTX_GOAL_COLD_TEMPERATURE ? "at most " : g->goal.goal == VTX_GOAL_CAPACITY ? "at least " : "",
+               figure_text(g->goal.goal, g->goal.wanted));
 }
 
 static void print_now(const struct service_case *c, const struct advice *a)

@@ -6,9 +6,9 @@
 
 const char goal_keys[] =
     "  [goal]     optional, what the hot valve is to be set for; one of\n"
-    "             cold temperature = -12 degC           at the cold outlet\n"
+    "             cold temperature = -12 degC           at the cold outlet, at most\n"
     "             cold fraction = 0.6\n"
-    "             cooling = 150 W                       at the target temperature of [duty]\n"
+    "             cooling = 150 W                       at least, at the target temperature of [duty]\n"
     "             most cooling = wanted\n"
     "             valve turns from shut = 1.5           optional, how it stands now: the turn is then told in turns\n"
     "             probe time constant = 10 s, cold end mass = 150 g, cold end specific heat = 380 J/(kg K): optional, how long to wait\n";
