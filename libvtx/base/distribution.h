@@ -4,6 +4,12 @@
 
 #include "numeric.h"
 
+/* normal_quantile of 0.975, 0.95 and 0.9: how many standard deviations an interval of 95 % reaches to either side, one of 95 % to one side, and
+ * one of 80 % to either side. */
+static const double normal_two_sided_95 = 1.959963984540054;
+static const double normal_one_sided_95 = 1.6448536269514722;
+static const double normal_two_sided_80 = 1.2815515655446004;
+
 /* Probability that a standard normal number is below z. Relative error below 1e-14 for z above -8. */
 double normal_probability(double z);
 

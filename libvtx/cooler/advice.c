@@ -46,8 +46,8 @@ static double visibility_of(const struct setting_fit *s, const struct turned *af
  * than wanted is no reason to turn. */
 static int reached(const vtx_valve_goal *goal, double figure, double deviation, double log_ratio, double log_deviation)
 {
-    const double doubt = setting_coverage * deviation;
-    if (fabs(log_ratio) <= setting_coverage * log_deviation)
+    const double doubt = normal_two_sided_95 * deviation;
+    if (fabs(log_ratio) <= normal_two_sided_95 * log_deviation)
         return 1;
     switch (goal->goal) {
     case VTX_GOAL_COLD_TEMPERATURE: return figure <= goal->wanted + doubt;
@@ -63,8 +63,8 @@ static void fill_advice(const struct setting_fit *s, const vtx_valve_goal *goal,
     const int state = goal_state(goal);
     const double now = service_fit_job(&s->service, s->x).setting.valve_opening, ratio = target->opening / now;
     a->opening_ratio = ratio;
-    a->ratio_low = ratio * exp(-setting_coverage * smaller(log_deviation, 100));
-    a->ratio_high = ratio * exp(setting_coverage * smaller(log_deviation, 100));
+    a->ratio_low = ratio * exp(-normal_two_sided_95 * smaller(log_deviation, 100));
+    a->ratio_high = ratio * exp(normal_two_sided_95 * smaller(log_deviation, 100));
     a->present_opening = now;
     a->new_opening = target->opening;
     a->present_figure = s->state[state];
@@ -84,7 +84,7 @@ static void fill_advice(const struct setting_fit *s, const vtx_valve_goal *goal,
     a->attainable_limit = target->best_limit;
     if (reached(goal, a->present_figure, a->present_uncertainty, log(ratio), log_deviation))
         a->turn = VTX_TURN_REACHED;
-    else if (a->visibility < setting_coverage)
+    else if (a->visibility < normal_two_sided_95)
         a->turn = VTX_TURN_UNSEEN;
     else
         a->turn = ratio > 1 ? VTX_TURN_OPEN : VTX_TURN_CLOSE;

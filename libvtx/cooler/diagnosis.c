@@ -6,9 +6,6 @@
 #include "job_pass.h"
 #include "signature.h"
 
-/* Two causes differ by less: one fits the other's readings better in more than one of twenty cases (2 x 1.645). */
-static const double distinguishable = 3.289707253902945;
-
 /* Of a hundred healthy coolers, this many at most are called faulty. */
 static const double false_alarms = 0.05;
 
@@ -83,7 +80,8 @@ static vtx_status separate_from_leader(const struct causes *c, const struct evid
             continue;
         status = signature_fit(&c->signature[i], &imitation, &fit);
         d->separation[i] = sqrt(fit.chi_square);
-        if (leader != 0 && i != 0 && d->separation[i] < distinguishable) {
+        /* Nearer than this one fits the other's readings better in more than one of twenty cases. */
+        if (leader != 0 && i != 0 && d->separation[i] < 2 * normal_one_sided_95) {
             d->partners++;
             if (d->chi_square[i] < least) {
                 least = d->chi_square[i];

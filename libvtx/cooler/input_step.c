@@ -1,8 +1,7 @@
 /* A job's inputs and their uncertainties, by number. */
 #include "input_step.h"
 
-/* Distance between the 10 and 90 % points of a normal distribution, in standard deviations. */
-static const double band_deviations = 2.5631031310892007;
+#include "../base/distribution.h"
 
 vtx_status gather_input_uncertainties(const vtx_job *job, const vtx_input_uncertainty *u, double steps[INPUTS])
 {
@@ -14,7 +13,7 @@ vtx_status gather_input_uncertainties(const vtx_job *job, const vtx_input_uncert
     memcpy(steps, all, sizeof all);
     if (u->tube_efficiency < 0)
         steps[VTX_INPUT_TUBE_EFFICIENCY - VTX_INPUT_SUPPLY_PRESSURE] =
-            (job->cooler.tube.efficiency_high - job->cooler.tube.efficiency_low) / band_deviations;
+            (job->cooler.tube.efficiency_high - job->cooler.tube.efficiency_low) / (2 * normal_two_sided_80);
     vtx_status status = require(is_finite(u->tube_efficiency));
     for (int i = 0; i < INPUTS; i++)
         status = worse(status, check_amount(steps[i], most[i]));

@@ -8,13 +8,14 @@ enum { SCAN = 24, STARTS = 3 };
 
 /* Openings that stand for shut and for wide open where the range of cold fractions reaches 1 or 0. */
 static const double opening_least = 1e-3, opening_most = 20;
-/* Chi-square by which two settings must differ to be told apart in nineteen of twenty cases: the normal law's 1.96 squared. */
-static const double told_apart = 3.841458820694124;
 /* Settings nearer than this are the same minimum. */
 static const double same_setting = 1e-3;
 static const double misfit_probability = 0.01;
 /* Shares of the spread that the valve's range alone leaves: first order is trusted below the one, the range counts as a reading above the other. */
 static const double straight_share = 0.2, poor_share = 0.5;
+
+/* Chi-square by which two settings must differ to be told apart in nineteen of twenty cases. */
+static double told_apart(void) { return square(normal_two_sided_95); }
 
 double opening_at_cold_fraction(const vtx_job *job, double cold_fraction)
 {
@@ -125,7 +126,7 @@ static vtx_status fit_from_starts(struct setting_fit *s, struct candidate *candi
     if (best < 0)
         return status;
     const struct candidate *b = &candidates[best];
-    double second = b->chi_square + told_apart;
+    double second = b->chi_square + told_apart();
     for (int k = 0; k < count; k++) {
         const struct candidate *c = &candidates[k];
         if (!is_finite(c->chi_square) || c->chi_square >= second || fabs(c->cold_fraction - b->cold_fraction) <= same_setting)
@@ -178,7 +179,7 @@ static double passing(const struct profile *p, int in, int out, double limit)
 /* Widens an interval to all cold fractions that the readings do not rule out: no first order, however many minima. 0: all of the range. */
 static int widen_by_profile(const struct profile *p, double least, double *low, double *high)
 {
-    const double limit = smaller(p->least, least) + told_apart;
+    const double limit = smaller(p->least, least) + told_apart();
     int all = 1;
     for (int i = 0; i <= SCAN; i++) {
         if (!is_finite(p->chi_square[i]) || p->chi_square[i] > limit) {
@@ -216,7 +217,7 @@ static double spread_of(const struct service_fit *f)
 /* A minimum's own interval where first order will do, else the minimum alone: the profile knows the rest. */
 static void widen_by_minimum(double cold_fraction, double deviation, double straight, double *low, double *high)
 {
-    const double half = deviation < straight ? setting_coverage * deviation : 0;
+    const double half = deviation < straight ? normal_two_sided_95 * deviation : 0;
     *low = smaller(*low, within(cold_fraction - half, 0, 1));
     *high = larger(*high, within(cold_fraction + half, 0, 1));
 }

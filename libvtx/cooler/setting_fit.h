@@ -2,10 +2,8 @@
 #ifndef VTX_SETTING_FIT_H
 #define VTX_SETTING_FIT_H
 
+#include "../base/distribution.h"
 #include "service_fit.h"
-
-/* Two-sided 95 % of a normal distribution. */
-static const double setting_coverage = 1.959963984540054;
 
 /* Openings at the ends of the cooler's range of cold fractions. */
 struct valve_range {

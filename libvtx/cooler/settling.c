@@ -4,6 +4,7 @@
 #include <vtx/thermometry.h>
 
 #include "../base/decision_kernel.h"
+#include "../base/distribution.h"
 #include "../base/least_squares.h"
 #include "../base/root.h"
 
@@ -13,8 +14,6 @@ enum { COUNT_MAX = 50, CURVE = 3, GRID = 12 };
 #define CLOCK_MAX 1e9
 
 static const double settled_share = 0.95, misfit_probability = 0.01;
-/* One-sided 95 % of a normal distribution. */
-static const double one_sided = 1.6448536269514722;
 /* A time constant known worse than by a factor e, or longer than so many spans of the readings, is not known. */
 static const double log_deviation_most = 1, spans_most = 5;
 
@@ -139,7 +138,7 @@ static void describe_settling(const struct curve *c, const struct curve_fit *f, 
     s->probability = freedom > 0 ? chi_square_exceedance(s->chi_square, freedom) : quiet_nan();
     s->settled = conformance_between(-band - s->remaining, band - s->remaining, larger(deviation, 1e-9 * band), 0) >= settled_share ? VTX_SETTLED_YES
                                                                                                                                    : VTX_SETTLED_NO;
-    s->time_left = s->settled == VTX_SETTLED_YES ? 0 : s->time_constant * larger(log((fabs(amplitude) + one_sided * deviation) / band), 0);
+    s->time_left = s->settled == VTX_SETTLED_YES ? 0 : s->time_constant * larger(log((fabs(amplitude) + normal_one_sided_95 * deviation) / band), 0);
     if (is_finite(s->probability) && s->probability < misfit_probability)
         s->advisories |= VTX_ADVISORY_MODEL_MISFIT;
     if (!is_finite(s->probability))

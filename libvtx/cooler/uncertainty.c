@@ -1,13 +1,11 @@
 /* Propagation through the forward pass of a job. */
 #include <vtx/uncertainty.h>
 
+#include "../base/distribution.h"
 #include "../base/propagation.h"
 #include "input_step.h"
 #include "job_figure.h"
 #include "job_pass.h"
-
-/* Two-sided 95 % of a normal distribution. */
-static const double coverage_factor = 1.959963984540054;
 
 /* Disagreement of the one-sided differences, or of the two orders, from which first order is not enough. */
 static const double first_order_limit = 0.2;
@@ -65,8 +63,8 @@ static vtx_status propagate(const vtx_job *job, const double steps[INPUTS], int3
         if (r->share[i] > r->share[r->measure_next - VTX_INPUT_SUPPLY_PRESSURE])
             r->measure_next = VTX_INPUT_SUPPLY_PRESSURE + i;
     }
-    r->expanded_low = r->value - coverage_factor * uncertainty;
-    r->expanded_high = r->value + coverage_factor * uncertainty;
+    r->expanded_low = r->value - normal_two_sided_95 * uncertainty;
+    r->expanded_high = r->value + normal_two_sided_95 * uncertainty;
     if (r->nonlinearity > first_order_limit)
         r->advisories |= VTX_ADVISORY_POORLY_DETERMINED;
     return VTX_OK;

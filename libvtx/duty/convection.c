@@ -1,12 +1,11 @@
 /* Heat transfer between a surface and a room or a stream. */
 #include <vtx/air.h>
 
+#include "../base/exact_units.h"
 #include "../flow/crossflow_kernel.h"
 #include "convection_kernel.h"
 #include "radiation_kernel.h"
 
-/* m/s2, by convention (ISO 80000-3). */
-#define STANDARD_GRAVITY 9.80665
 #define RAYLEIGH_MAX 1e12
 #define LAMINAR_RAYLEIGH_MAX 1e9
 #define SPHERE_RAYLEIGH_MAX 1e11
@@ -290,7 +289,7 @@ vtx_status room_coefficient(int32_t body, double pressure, double surface_temper
     out->film_density = film.density;
     out->film_heat_capacity = film.heat_capacity;
     out->prandtl = viscosity / out->film_diffusivity;
-    out->rayleigh = STANDARD_GRAVITY * fabs(surface_temperature - air_temperature) / film_temperature * cube(length)
+    out->rayleigh = GRAVITY * fabs(surface_temperature - air_temperature) / film_temperature * cube(length)
                   / (viscosity * out->film_diffusivity);
     out->reynolds = air_speed * length / viscosity;
     const struct nusselt_parts n = nusselt_of(body, out->rayleigh, out->reynolds, out->prandtl);

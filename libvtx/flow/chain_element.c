@@ -5,8 +5,6 @@
 #include "filter_kernel.h"
 #include "valve_kernel.h"
 
-#define LENGTH_MAX 1e5
-#define MINOR_LOSS_MAX 1e4
 #define WAYS_MAX 1e4
 
 /* Common practice, no source: what of its nominal area a quick coupling opens, and its critical ratio. */
@@ -24,14 +22,14 @@ static vtx_status check_part(const vtx_chain_element *e)
 static vtx_status check_line_element(const vtx_chain_element *e)
 {
     vtx_status status = require(e->law == VTX_LINE_ADIABATIC || e->law == VTX_LINE_ISOTHERMAL);
-    status = worse(status, worse(check_positive(e->diameter, BORE_MIN, BORE_MAX), check_amount(e->length, LENGTH_MAX)));
-    status = worse(status, worse(check_amount(e->roughness, BORE_MAX), check_amount(e->minor_loss, MINOR_LOSS_MAX)));
+    status = worse(status, worse(check_positive(e->diameter, BORE_MIN, BORE_MAX), check_amount(e->length, LINE_LENGTH_MAX)));
+    status = worse(status, worse(check_amount(e->roughness, BORE_MAX), check_amount(e->minor_loss, LINE_MINOR_LOSS_MAX)));
     return status == VTX_OK && e->roughness > RELATIVE_ROUGHNESS_MAX * e->diameter ? VTX_OUT_OF_RANGE : status;
 }
 
 static vtx_status check_valve(const vtx_chain_element *e)
 {
-    return worse(check_positive(e->flow_coefficient, 1e-6, 1e5), check_positive(e->pressure_ratio_factor, 0.1, 1));
+    return worse(check_positive(e->flow_coefficient, KV_MIN, KV_MAX), check_factor(e->pressure_ratio_factor));
 }
 
 static vtx_status check_filter(const vtx_chain_element *e)

@@ -51,8 +51,6 @@ vtx_status vtx_area_from_conductance(const vtx_gas *gas, double conductance, dou
     return scaled(conductance, status == VTX_OK ? area_per_conductance(gas) : 0, status, area);
 }
 
-static vtx_status check_factor(double pressure_ratio_factor) { return check_positive(pressure_ratio_factor, 0.1, 1); }
-
 vtx_status vtx_conductance_from_kv(const vtx_gas *gas, double kv, double pressure_ratio_factor, double *conductance)
 {
     const vtx_status status = worse(check_gas(gas), worse(check_amount(kv, COEFFICIENT_MAX), check_factor(pressure_ratio_factor)));

@@ -5,8 +5,6 @@
 #include "../media/air_kernel.h"
 #include "line_kernel.h"
 
-#define LENGTH_MAX 1e5
-#define MINOR_LOSS_MAX 1e4
 #define WANTED_FLOW_MIN 1e-9
 
 vtx_status vtx_line_init(vtx_line *line)
@@ -56,7 +54,7 @@ static vtx_status check_wall(const vtx_line *line)
     vtx_status status = require(line->law == VTX_LINE_ADIABATIC || line->law == VTX_LINE_ISOTHERMAL);
     status = worse(status, require(line->inlet == VTX_INLET_STAGNATION || line->inlet == VTX_INLET_STATIC));
     status = worse(status, check_amount(line->roughness, RELATIVE_ROUGHNESS_MAX * BORE_MAX));
-    status = worse(status, check_amount(line->minor_loss, MINOR_LOSS_MAX));
+    status = worse(status, check_amount(line->minor_loss, LINE_MINOR_LOSS_MAX));
     status = worse(status, check_optional(line->friction_factor, 1e-4, 10));
     return worse(status, check_optional(line->viscosity, VISCOSITY_MIN, VISCOSITY_MAX));
 }
@@ -77,7 +75,7 @@ static vtx_status check_line(const vtx_gas *gas, const vtx_line *line, enum unre
     if (unread != DIAMETER_UNREAD)
         status = worse(status, check_diameter(line, line->diameter));
     if (unread != LENGTH_UNREAD)
-        status = worse(status, check_amount(line->length, LENGTH_MAX));
+        status = worse(status, check_amount(line->length, LINE_LENGTH_MAX));
     return status;
 }
 
@@ -351,7 +349,7 @@ vtx_status vtx_line_length(const vtx_gas *gas, const vtx_line *line, double mass
     p.slenderness = friction / pipe_loss(&p, mass_flow, 1);
     p.minor_loss = line->minor_loss;
     const double found = p.slenderness * p.diameter;
-    if (!(found <= LENGTH_MAX))
+    if (!(found <= LINE_LENGTH_MAX))
         return fail(length, state, VTX_OUT_OF_RANGE);
     return answer(&p, inlet_pressure, inlet_temperature, mass_flow, -1, found, length, state);
 }

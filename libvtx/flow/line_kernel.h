@@ -8,6 +8,9 @@
 #include "friction_kernel.h"
 #include "restriction_kernel.h"
 
+#define LINE_LENGTH_MAX 1e5
+#define LINE_MINOR_LOSS_MAX 1e4
+
 /* A line as its flow sees it. */
 struct pipe {
     double gamma, specific_gas_constant;

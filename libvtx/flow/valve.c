@@ -2,9 +2,6 @@
 #include "../base/root.h"
 #include "valve_kernel.h"
 
-#define KV_MIN 1e-6
-#define KV_MAX 1e5
-
 vtx_status vtx_valve_init(vtx_valve *valve)
 {
     if (!valve)
@@ -14,8 +11,6 @@ vtx_status vtx_valve_init(vtx_valve *valve)
     valve->pressure_ratio_factor = 0.7;
     return VTX_OK;
 }
-
-static vtx_status check_factor(double pressure_ratio_factor) { return check_positive(pressure_ratio_factor, 0.1, 1); }
 
 /* The largest Kv for which the reducer formulas hold; without reducers any. */
 static double largest_kv(const vtx_valve *valve)

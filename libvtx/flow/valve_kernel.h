@@ -24,6 +24,11 @@ static const double choking_over_loss = 1.125;
 /* C/(N18 d^2) < 0.047 with N18 = 0.865 for Kv and millimetres. */
 static const double kv_per_size_squared_max = 0.047 * 0.865 * 1e6;
 
+#define KV_MIN 1e-6
+#define KV_MAX 1e5
+
+static inline vtx_status check_factor(double pressure_ratio_factor) { return check_positive(pressure_ratio_factor, 0.1, 1); }
+
 struct valve_law {
     double area;     /* of the valve with its reducers: hydraulic, m2 */
     double x_choked; /* (p1-p2)/p1 at choking with this gas */

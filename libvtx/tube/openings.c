@@ -1,12 +1,10 @@
 /* Cold fraction from the three openings of a tube: the chamber's balance at the temperatures that real streams of that fraction have. */
 #include <vtx/cold_fraction.h>
 
+#include "../base/distribution.h"
 #include "../base/root.h"
 #include "chamber.h"
 #include "outlet_kernel.h"
-
-/* Half the width of an 80 % band in standard deviations. */
-static const double band_deviations = 1.2816;
 
 struct opened {
     const vtx_tube *tube;
@@ -145,7 +143,7 @@ static vtx_status fill_uncertainties(struct opened *o, const vtx_openings *openi
         status = solve_opened(o, &mu[side]);
     }
     if (status == VTX_OK) {
-        flow->cold_uncertainty = sqrt(variance + square((mu[1] - mu[0]) / (2 * band_deviations)));
+        flow->cold_uncertainty = sqrt(variance + square((mu[1] - mu[0]) / (2 * normal_two_sided_80)));
         flow->mass_flow_uncertainty = sqrt(flow_variance);
     }
     return status;
