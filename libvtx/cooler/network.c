@@ -87,11 +87,74 @@ vtx_status network_at_cold_fraction(const vtx_cooler *cooler, const struct netwo
     return VTX_NOT_CONVERGED;
 }
 
+/* Chamber pressure, share of the inlet's. */
+#define CHAMBER_TOLERANCE 1e-14
+
+/* What the chamber pressure's tolerance makes of the cold fraction: much where an outlet has hardly any pressure left to drive it, since its
+ * flow goes with the root of what is left. Below that the sweeps wander. */
+static double fraction_doubt(const struct chamber *c, const struct network_flow *flow)
+{
+    const double doubt = 2 * CHAMBER_TOLERANCE * c->inlet_pressure, least = flow->chamber_pressure * DBL_EPSILON;
+    const double cold = larger(flow->chamber_pressure - c->cold.end_pressure, least), hot = larger(flow->chamber_pressure - c->hot.end_pressure, least);
+    return flow->cold_fraction * (1 - flow->cold_fraction) * doubt * (0.5 / cold + 0.5 / hot);
+}
+
+/* The flow at the temperatures of an assumed cold fraction and the pressures of the sweep before. */
+static vtx_status sweep(const vtx_cooler *cooler, struct chamber *c, struct network_flow *flow)
+{
+    stream_temperatures(cooler, c, flow);
+    const vtx_status status = find_root(chamber_excess, c, smaller(c->cold.end_pressure, c->hot.end_pressure), c->inlet_pressure,
+                                        CHAMBER_TOLERANCE * c->inlet_pressure, &flow->chamber_pressure);
+    if (status != VTX_OK)
+        return status;
+    const double cold = flow_out(c, &c->cold, flow->chamber_pressure);
+    const double hot = flow_out(c, &c->hot, flow->chamber_pressure);
+    flow->mass_flow = flow_in(c, flow->chamber_pressure, &flow->choked);
+    if (cold + hot <= 0)
+        return VTX_NO_SOLUTION;
+    flow->cold_fraction = cold / (cold + hot);
+    flow->cold_pressure = pressure_behind(&c->cold, cold);
+    flow->hot_pressure = pressure_behind(&c->hot, hot);
+    return VTX_OK;
+}
+
+struct fraction_search {
+    const vtx_cooler *cooler;
+    struct chamber *chamber;
+    struct network_flow *flow;
+    vtx_status status;
+};
+
+/* From 0 or more to 0 or less: what comes of a cold fraction, less that. The cold pressure settles at once: little flow, little of it. */
+static double fraction_excess(double cold_fraction, void *context)
+{
+    struct fraction_search *s = context;
+    double before = 0;
+    for (int i = 0; i < SWEEPS_MAX && !unchanged(s->flow->cold_pressure, before); i++) {
+        before = s->flow->cold_pressure;
+        s->flow->cold_fraction = cold_fraction;
+        s->status = sweep(s->cooler, s->chamber, s->flow);
+        if (s->status != VTX_OK)
+            return quiet_nan();
+    }
+    return s->flow->cold_fraction - cold_fraction;
+}
+
+/* Where an outlet is almost without flow a degree changes that by more than the degree came from: the sweeps swing, a bracket holds. */
+static vtx_status search_fraction(struct fraction_search *s)
+{
+    double cold_fraction;
+    const vtx_status status = find_root(fraction_excess, s, 0, 1, 1e-15, &cold_fraction);
+    if (status == VTX_OK)
+        fraction_excess(cold_fraction, s);
+    return s->status != VTX_OK ? s->status : status;
+}
+
 vtx_status network_at_opening(const vtx_cooler *cooler, const struct network_areas *areas, const struct network_ends *ends,
                               double valve_opening, struct network_flow *flow)
 {
     struct chamber c;
-    vtx_status status = VTX_OK;
+    struct fraction_search s = { .cooler = cooler, .chamber = &c, .flow = flow };
     open_chamber(&c, cooler, areas, ends);
     c.hot.area *= valve_opening;
     flow->cold_fraction = cooler->rated_cold_fraction;
@@ -100,21 +163,11 @@ vtx_status network_at_opening(const vtx_cooler *cooler, const struct network_are
     flow->valve_opening = valve_opening;
     for (int i = 0; i < SWEEPS_MAX; i++) {
         const double before = flow->cold_fraction;
-        stream_temperatures(cooler, &c, flow);
-        status = find_root(chamber_excess, &c, smaller(ends->cold_pressure, ends->hot_pressure), ends->inlet_pressure,
-                           1e-14 * ends->inlet_pressure, &flow->chamber_pressure);
+        const vtx_status status = sweep(cooler, &c, flow);
         if (status != VTX_OK)
             return status;
-        const double cold = flow_out(&c, &c.cold, flow->chamber_pressure);
-        const double hot = flow_out(&c, &c.hot, flow->chamber_pressure);
-        flow->mass_flow = flow_in(&c, flow->chamber_pressure, &flow->choked);
-        if (cold + hot <= 0)
-            return VTX_NO_SOLUTION;
-        flow->cold_fraction = cold / (cold + hot);
-        flow->cold_pressure = pressure_behind(&c.cold, cold);
-        flow->hot_pressure = pressure_behind(&c.hot, hot);
-        if (fabs(flow->cold_fraction - before) <= SWEEP_TOLERANCE)
+        if (fabs(flow->cold_fraction - before) <= larger(SWEEP_TOLERANCE, fraction_doubt(&c, flow)))
             return VTX_OK;
     }
-    return VTX_NOT_CONVERGED;
+    return search_fraction(&s);
 }

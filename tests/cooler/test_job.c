@@ -101,6 +101,60 @@ static void a_regulator_in_front_trims_the_capacity(void)
     EXPECT(p.target_capacity < before.target_capacity && p.cold_temperature > before.cold_temperature);
 }
 
+/* A valve held on any line, with mufflers and pressure behind either outlet. */
+static vtx_job job_with_a_held_valve(struct random_state *r)
+{
+    vtx_job job = sample_job(VTX_AIR_IDEAL);
+    add_line(&job);
+    job.elements = (int32_t)random_uniform(r, 0, 4.99);
+    job.line[2].diameter = random_log_uniform(r, 0.005, 0.012);
+    job.supply.pressure = random_uniform(r, 2.5e5, 1e6);
+    job.cooler.rated_free_air_flow = random_uniform(r, 0.0017, 0.025);
+    job.cooler.outlet_conductance = random_uniform(r, 0, 1) < 0.3 ? random_log_uniform(r, 1e-8, 3e-7) : 0;
+    job.cooler.hot_conductance = random_uniform(r, 0, 1) < 0.5 ? random_log_uniform(r, 1e-8, 3e-7) : 0;
+    job.cooler.outlet_critical_ratio = job.cooler.hot_critical_ratio = 0.3;
+    job.setting.held = VTX_HELD_VALVE_OPENING;
+    job.setting.valve_opening = random_log_uniform(r, 0.05, 10);
+    return job;
+}
+
+/* Pressure behind one outlet such that it has this share of the chamber's pressure left, or hardly any. */
+static void starve_an_outlet(vtx_job *job, double chamber_pressure, double share_left, int cold)
+{
+    const double back = fmax(chamber_pressure * (1 - share_left) - job->site.pressure, 0);
+    *(cold ? &job->setting.cold_back_pressure : &job->setting.hot_back_pressure) = back;
+}
+
+static void an_outlet_without_flow_ends_no_search(void)
+{
+    struct random_state r;
+    const int jobs = soak_count(3000);
+    int answered = 0;
+    random_seed(&r, 34);
+    for (int i = 0; i < jobs; i++) {
+        vtx_job job = job_with_a_held_valve(&r);
+        vtx_operating_point p, q;
+        if (vtx_job_evaluate(&job, &p, NULL) == VTX_OK && i % 4)
+            starve_an_outlet(&job, p.chamber_pressure, random_log_uniform(&r, 1e-13, 0.3), i % 2);
+        const vtx_status status = vtx_job_evaluate(&job, &p, NULL);
+        EXPECT(status == VTX_OK || status == VTX_OUT_OF_RANGE);
+        if (status != VTX_OK)
+            continue;
+        answered++;
+        if (job.elements > 0 || p.cold_fraction < 1e-3 || p.cold_fraction > 0.999)
+            continue;
+        /* The other way round through the same four openings. */
+        job.setting.held = VTX_HELD_COLD_FRACTION;
+        job.setting.cold_fraction = p.cold_fraction;
+        job.cooler.cold_fraction_min = 0;
+        job.cooler.cold_fraction_max = 1;
+        EXPECT_OK(vtx_job_evaluate(&job, &q, NULL));
+        EXPECT_NEAR(q.chamber_pressure, p.chamber_pressure, 1e-10);
+        EXPECT_NEAR(q.mass_flow, p.mass_flow, 1e-10);
+    }
+    EXPECT(answered > jobs / 2);
+}
+
 static void no_valid_job_fails(void)
 {
     /* VTX_SOAK=1: a million. */
@@ -166,6 +220,7 @@ static const struct test_case tests[] = {
     { "two coolers on one line share its pressure", two_coolers_on_one_line_share_its_pressure },
     { "a regulator in front trims the capacity", a_regulator_in_front_trims_the_capacity },
     { "no valid job fails", no_valid_job_fails },
+    { "an outlet almost without flow ends no search", an_outlet_without_flow_ends_no_search },
     { "what cannot be is refused", what_cannot_be_is_refused },
 };
 TEST_SUITE(job, tests);
