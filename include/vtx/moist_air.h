@@ -82,21 +82,16 @@ typedef struct vtx_moist_air {
  *
  * status    OK, BAD_ARGUMENT (also vapour beyond saturation over liquid, a wet bulb below that of dry air), OUT_OF_RANGE
  * advisory  those of the field advisories
- * accuracy  REAL, of ASHRAE RP-1485 to 10 bar: volume 2e-6, enthalpy 3 J/kg; nearly saturated volume 9e-6 and, per kg of vapour,
- *           100 J/kg lower by the fourth virial coefficient of water that RP-1485 leaves out: 8 J/kg of dry air at 50 degC and 0.1 MPa,
- *           53 J/kg at 85 degC. Of IAPWS G8-10 from 0.1 to 1.5 MPa, -60 to 80 degC: volume 1e-4, enthalpy 22 J/kg, heat capacity
- *           3.2e-4, sound speed 1.7e-4; saturated to 100 degC from 0.5 MPa 8 J/kg and 6e-4, at 0.1 MPa and 90 degC 75 J/kg and 1e-3.
- *           Entropy agrees with enthalpy and volume to rounding while nothing changes phase; the wet bulb returns to its humidity
- *           ratio within 1e-9 K
+ * accuracy  REAL, of ASHRAE RP-1485 to 10 bar: volume 2e-6, enthalpy 3 J/kg. Of IAPWS G8-10 from 0.1 to 1.5 MPa, -60 to 80 degC:
+ *           volume 1e-4, enthalpy 22 J/kg, heat capacity 1e-3, sound speed 1.8e-4 to 60 % of saturation; saturated at 80 degC and
+ *           0.1 MPa 56 J/kg, 2.3e-3, 2.5e-4. Entropy agrees with enthalpy and volume to rounding while nothing changes phase; the wet
+ *           bulb returns to its humidity ratio within 1e-9 K
  * note      the wet bulb is the wet wick's where that has a root at or above 273.16 K, else the iced wick's; near freezing both can
  *           have one: VTX_ADVISORY_TWO_WET_BULBS
- * note      REAL decides saturation as the handbook tables do, without that fourth coefficient. Vapour in equilibrium so has a Gibbs
- *           energy below its condensate's by up to 6.7 J/kg of water to 1.5 MPa (5e-5 of its fugacity, at 25 degC; 1.5 J/kg at 80 degC
- *           and 0.1 MPa; none in pure steam): condensing or evaporating without any difference of temperature loses or gains up to
- *           0.023 J/(kg K) of entropy per kg of water. Another 60 J/kg a megapascal stand between vapour and ice, and fade between
- *           vapour and liquid within 60 K of 273.16 K, where nature would lower the melting point under pressure instead. Liquid and vapour of pure water agree with the slope of the saturation pressure
- * source    REAL: virial coefficients of Lemmon and others 2000, IAPWS-95 (of the fourth, term 48), Harvey and Huang 2007, Hyland and
- *           Wexler 1983, IF97 and R14-08 saturation; IDEAL: ASHRAE Handbook Fundamentals 2017, chapter 1, equations 20 to 36
+ * note      REAL lets liquid and ice meet at 273.16 K, where nature would lower the melting point under pressure: vapour and ice in
+ *           equilibrium so differ in Gibbs energy by 60 J/kg a megapascal, vapour and liquid by as much there, fading out within 60 K
+ * source    REAL: virial coefficients of Lemmon and others 2000, IAPWS-95, Harvey and Huang 2007, Hyland and Wexler 1983, IF97 and
+ *           R14-08 saturation; IDEAL: ASHRAE Handbook Fundamentals 2017, chapter 1, equations 20 to 36
  */
 VTX_API vtx_status vtx_moist_air_at(int32_t model, double pressure, double temperature, int32_t property, double value,
                                     vtx_moist_air *state);

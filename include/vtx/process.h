@@ -7,10 +7,10 @@
  * is liquid or ice in equilibrium with the vapour, and a mixture of both at 273.16 K. Slow processes: a fast expansion may leave
  * vapour supersaturated for a while.
  *
- * Both models keep enthalpy to 1e-6 J/kg. Entropy never falls in the REAL model (2e-9 J/(kg K) at worst on random mixtures, 5e-8
- * on nearly equal saturated streams to 5 MPa; what the second note of vtx_moist_air_at allows shows only where heat crosses less than
- * 1e-3 K); in the IDEAL model it may by 0.2 J/(kg K) per kg of ice or fog, because the handbook's heats of condensate and the
- * saturation pressure do not quite belong together: 2.1 t for ice at -60 degC is a fifth too much. */
+ * Both models keep enthalpy to 1e-6 J/kg. Entropy never falls in the REAL model (2e-9 J/(kg K) at worst on random mixtures, 5e-8 on
+ * nearly equal saturated streams up to 5 MPa, by what the second note of vtx_moist_air_at leaves between vapour and condensate); in
+ * the IDEAL model it may by 0.2 J/(kg K) per kg of ice or fog, because the handbook's heats of condensate and the saturation
+ * pressure do not quite belong together: 2.1 t for ice at -60 degC is a fifth too much. */
 #ifndef VTX_PROCESS_H
 #define VTX_PROCESS_H
 

@@ -96,16 +96,13 @@ struct condensate {
     double heat_capacity;
 };
 
-/* From g(T, p) = g of the vapour at saturation + volume (p - saturation pressure), by differentiation. The vapour has its fourth
- * coefficient here, so that its heat of evaporation fits the slope of the saturation pressure. */
+/* From g(T, p) = g of the vapour at saturation + volume (p - saturation pressure), by differentiation. */
 static inline double condensate_enthalpy(struct saturation s, double density, double pressure, double temperature,
                                          struct virial volume, const struct virials *v, double ideal_vapour_enthalpy)
 {
-    const double rt = gas_constant * temperature, q = s.pressure / rt, d = density;
-    const double vapour = ideal_vapour_enthalpy + rt * d * (v->ww.value - v->ww.first + d * (v->www.value - 0.5 * v->www.first))
-                          + fourth_enthalpy(v->wwww, q, 1, rt);
-    const double gap = 1 / d + fourth_volume(v->wwww, q, 1) - volume.value;
-    return vapour - temperature * gap * s.slope + (volume.value - volume.first) * (pressure - s.pressure);
+    const double rt = gas_constant * temperature, d = density;
+    const double vapour = ideal_vapour_enthalpy + rt * d * (v->ww.value - v->ww.first + d * (v->www.value - 0.5 * v->www.first));
+    return vapour - temperature * (1 / d - volume.value) * s.slope + (volume.value - volume.first) * (pressure - s.pressure);
 }
 
 static inline struct condensate condensate_at(struct saturation s, double pressure, double temperature, struct virial volume,
@@ -116,14 +113,12 @@ static inline struct condensate condensate_at(struct saturation s, double pressu
     const double c = v->www.value, ct = v->www.first, ctt = v->www.second;
     const double d = virial_density(q, b, c), heated = 1 + d * (b + bt + d * (c + ct));
     const double yielding = 1 / (1 + d * (2 * b + 3 * d * c));
-    const struct fourth_part fourth = fourth_part(v->wwww, q, 1);
-    const double vapour_entropy = ideal.entropy - gas_constant * (log(d * rt / standard_atmosphere) + d * (b + bt + 0.5 * d * (c + ct)))
-                                  + fourth.entropy;
+    const double vapour_entropy = ideal.entropy - gas_constant * (log(d * rt / standard_atmosphere) + d * (b + bt + 0.5 * d * (c + ct)));
     const double vapour_cv = ideal.heat_capacity - gas_constant * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
-    const double vapour_cp = vapour_cv + gas_constant * square(heated) * yielding + fourth.heat_capacity;
-    const double vapour_first = heated * yielding / d + fourth.volume_first;  /* T dv/dT */
-    const double vapour_fall = q * yielding / square(d) - fourth.volume_rise; /* -p dv/dp */
-    const double gap = 1 / d + fourth.volume - volume.value;
+    const double vapour_cp = vapour_cv + gas_constant * square(heated) * yielding;
+    const double vapour_first = heated * yielding / d;    /* T dv/dT */
+    const double vapour_fall = q * yielding / square(d); /* -p dv/dp */
+    const double gap = 1 / d - volume.value;
     struct condensate condensate;
     condensate.volume = volume.value;
     condensate.entropy = vapour_entropy - gap * s.slope - volume.first / temperature * over;

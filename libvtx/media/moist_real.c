@@ -10,20 +10,17 @@ struct real_gas real_gas(const struct real_temperature *t, double pressure, doub
 double real_density(const struct real_temperature *t, double pressure, double x)
 {
     const struct virials *v = &t->virials;
-    const double q = pressure / t->rt;
-    const double density = virial_density(q, mixed_second(v->aa.value, v->aw.value, v->ww.value, x),
-                                          mixed_third(v->aaa.value, v->aaw.value, v->aww.value, v->www.value, x));
-    return density / (1 + density * fourth_volume(v->wwww, q, x));
+    return virial_density(pressure / t->rt, mixed_second(v->aa.value, v->aw.value, v->ww.value, x),
+                          mixed_third(v->aaa.value, v->aaw.value, v->aww.value, v->www.value, x));
 }
 
 double real_enthalpy(const struct real_temperature *t, double pressure, double x)
 {
     const struct mixture_virials m = mixture_virials(&t->virials, x);
-    const double q = pressure / t->rt, d = virial_density(q, m.b.value, m.c.value);
+    const double d = virial_density(pressure / t->rt, m.b.value, m.c.value);
     return (1 - x) * ideal_enthalpy(&dry_air_heat, air_enthalpy_zero, t->temperature)
            + x * ideal_enthalpy(&water_heat, water_enthalpy_zero, t->temperature)
-           + t->rt * d * (m.b.value - m.b.first + d * (m.c.value - 0.5 * m.c.first))
-           + fourth_enthalpy(t->virials.wwww, q, x, t->rt);
+           + t->rt * d * (m.b.value - m.b.first + d * (m.c.value - 0.5 * m.c.first));
 }
 
 /* Liquid from 233.15 K, ice to 273.16 K. */

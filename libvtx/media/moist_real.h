@@ -28,7 +28,7 @@ static inline struct real_temperature plain_temperature(double temperature)
     const struct real_temperature t = {
         temperature, logarithm, gas_constant * temperature,
         { { v.aa.value, 0, 0 }, { v.aw.value, 0, 0 }, { v.ww.value, 0, 0 },
-          { v.aaa.value, 0, 0 }, { v.aaw.value, 0, 0 }, { v.aww.value, 0, 0 }, { v.www.value, 0, 0 }, v.wwww }
+          { v.aaa.value, 0, 0 }, { v.aaw.value, 0, 0 }, { v.aww.value, 0, 0 }, { v.www.value, 0, 0 } }
     };
     return t;
 }
@@ -102,21 +102,19 @@ static ALWAYS_INLINE struct real_gas real_gas_inline(const struct real_temperatu
     const struct ideal_part ideal = ideal_mixture_part(t, x, dry);
     const double b = m.b.value, bt = m.b.first, btt = m.b.second, c = m.c.value, ct = m.c.first, ctt = m.c.second;
     const double q = pressure / t->rt, d = virial_density(q, b, c), v = 1 / d;
-    const struct fourth_part none = { 0, 0, 0, 0, 0 }, fourth = dry ? none : fourth_part(t->virials.wwww, q, x);
-    const double fourth_heat = dry ? 0 : fourth_enthalpy(t->virials.wwww, q, x, t->rt);
     const double r = gas_constant, mixing = mixing_part(d * t->rt / standard_atmosphere, x, dry);
     /* dp/dT over r d, and r t over dp/dd. */
     const double heated = 1 + d * (b + bt + d * (c + ct)), yielding = 1 / (1 + d * (2 * b + 3 * d * c));
     const double cv = ideal.heat_capacity - r * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
-    const double volume_first = v * heated * yielding + fourth.volume_first;  /* T dv/dT */
-    const double volume_fall = q * square(v) * yielding - fourth.volume_rise; /* -p dv/dp */
+    const double volume_first = v * heated * yielding;     /* T dv/dT */
+    const double volume_fall = q * square(v) * yielding; /* -p dv/dp */
     const double molar_mass = (1 - x) * moist_air_molar_mass + x * water_molar_mass;
     struct real_gas gas;
-    gas.volume = v + fourth.volume;
+    gas.volume = v;
     gas.compressibility = q * gas.volume;
-    gas.enthalpy = ideal.enthalpy + t->rt * d * (b - bt + d * (c - 0.5 * ct)) + fourth_heat;
-    gas.entropy = ideal.entropy - r * (mixing + d * (b + bt + 0.5 * d * (c + ct))) + fourth.entropy;
-    gas.heat_capacity = cv + r * square(heated) * yielding + fourth.heat_capacity;
+    gas.enthalpy = ideal.enthalpy + t->rt * d * (b - bt + d * (c - 0.5 * ct));
+    gas.entropy = ideal.entropy - r * (mixing + d * (b + bt + 0.5 * d * (c + ct)));
+    gas.heat_capacity = cv + r * square(heated) * yielding;
     gas.cv = gas.heat_capacity - r * q * square(volume_first) / volume_fall;
     gas.sound_speed = gas.volume * sqrt(gas.heat_capacity * pressure / (gas.cv * volume_fall * molar_mass));
     gas.joule_thomson = (volume_first - gas.volume) / gas.heat_capacity;

@@ -12,11 +12,10 @@ struct virial {
     double second;
 };
 
-/* m3/mol, m6/mol2, m9/mol3; a is dry air, w is water. */
+/* m3/mol and m6/mol2; a is dry air, w is water. */
 struct virials {
     struct virial aa, aw, ww;
     struct virial aaa, aaw, aww, www;
-    double wwww; /* proportional to T^-50; for caloric properties and volume only, see struct fourth_part */
 };
 
 /* Adds n x^k, x = reference temperature / T, given as its value. */
@@ -68,16 +67,13 @@ static ALWAYS_INLINE void dry_air_virials(double temperature, const struct broke
 }
 
 /* IAPWS R6-95(2018), table 2: what is left of the residual Helmholtz energy at low density. The terms 55 and 56 carry exp(-28)
- * and exp(-32) there and are left out. Of the terms that reach the third power of density (6, 8 to 10, 11 and 12, 13, 23, 27, 43,
- * 48) the fourth coefficient takes 48 alone, which carries the dew line: their sum is 98 % of it at 60 degC, 80 % at 85 degC. The
- * others matter from there on, where the fifth coefficient does as well: with them but without it the enthalpy and heat capacity of
- * saturated vapour are further from IAPWS-95 at every temperature to 200 degC. */
+ * and exp(-32) there and are left out. So is the fourth coefficient, as in ASHRAE RP-1485: bench/accuracy.md says what it would do. */
 static ALWAYS_INLINE void water_virials(double temperature, struct virials *v)
 {
     const double density = 322 / water_molar_mass;
     const double t = 647.096 / temperature;
     const double t_1_2 = sqrt(t), t_1_4 = sqrt(t_1_2), t_1_8 = sqrt(t_1_4);
-    const double t2 = square(t), t4 = square(t2), t6 = t4 * t2, t12 = square(t6), t24 = square(t12);
+    const double t2 = square(t), t4 = square(t2), t6 = t4 * t2, t12 = square(t6);
     const double n8 = -0.66856572307965 * t4, n9 = 0.20433810950965 * t6, n10 = -0.66212605039687e-4 * t12;
     struct virial b = { 0, 0, 0 };
     struct virial c = { 0, 0, 0 };
@@ -99,7 +95,6 @@ static ALWAYS_INLINE void water_virials(double temperature, struct virials *v)
     add_power(&c, -n10, 12);
     v->ww = scaled(b, 1 / density);
     v->www = scaled(c, 2 / square(density));
-    v->wwww = -0.55711118565645e-9 * 3 / (density * square(density)) * square(t24) * t2;
 }
 
 /* Second cross virial: Harvey and Huang 2007, with (100/217.5)^0.237 and so on before the powers. Third ones: Hyland and Wexler 1983. */
@@ -193,45 +188,6 @@ static inline double virial_density(double q, double b, double c)
     return density;
 }
 
-/* What the fourth virial coefficient of water adds, per mole of gas, to the series that ends after the third: the Gibbs energy
- * RT D x^4 q^3 / 3 with q = pressure / RT and D proportional to T^-n, and its derivatives. In the inverted series the coefficient
- * stands alone, so that the density is found without it; what it would do beyond is of the fifth order.
- *
- * What decides saturation, water_log_fugacity and condensate_log_fugacity, is without it: saturated humidity ratios are to be those of
- * the handbook tables, whose equation ends after the third coefficient. The gas's part in ln of its fugacity is D (x q)^3 (4/3 - x), the
- * condensate's, from pure vapour at saturation, D q_sat^3 / 3: at saturation they differ by D q_sat^3 (1 - x) and a little, 5e-5 at most
- * to 1.5 MPa. */
-struct fourth_part {
-    double volume;        /* m3/mol */
-    double volume_first;  /* T dv/dT */
-    double volume_rise;   /* p dv/dp */
-    double entropy;       /* J/(mol K) */
-    double heat_capacity; /* J/(mol K) */
-};
-
-static const double fourth_exponent = 50;
-
-/* m3/mol */
-static inline double fourth_volume(double d, double q, double x) { return d * square(square(x) * q); }
-
-/* J/mol */
-static inline double fourth_enthalpy(double d, double q, double x, double rt)
-{
-    return (3 + fourth_exponent) / 3 * rt * q * fourth_volume(d, q, x);
-}
-
-static inline struct fourth_part fourth_part(double d, double q, double x)
-{
-    const double volume = fourth_volume(d, q, x), n = fourth_exponent;
-    struct fourth_part part;
-    part.volume = volume;
-    part.volume_first = -(n + 2) * volume;
-    part.volume_rise = 2 * volume;
-    part.entropy = (n + 2) / 3 * gas_constant * q * volume;
-    part.heat_capacity = -(n + 2) * (n + 3) / 3 * gas_constant * q * volume;
-    return part;
-}
-
 /* ln of water's fugacity over that of ideal vapour of the same partial density: 2 sum_j y_j B_wj density and
  * 3/2 sum_jk y_j y_k C_wjk density^2. */
 static inline double water_log_fugacity(const struct virials *v, double density, double x)
@@ -278,8 +234,8 @@ static const struct heat_series water_heat =
  * vapour at the triple point. A test holds them to that. */
 static const double air_enthalpy_zero = -952.9951088676056;
 static const double air_entropy_zero = -19.5940955540168;
-static const double water_enthalpy_zero = 4323.844603418565;
-static const double water_entropy_zero = -7.8366117200077605;
+static const double water_enthalpy_zero = 4323.862808225197;
+static const double water_entropy_zero = -7.8365348971560955;
 
 /* J/mol, the enthalpy alone. */
 static inline double ideal_enthalpy(const struct heat_series *c, double enthalpy_zero, double temperature)

@@ -96,14 +96,6 @@ static int vapour_row(const char *name, const struct data_row *row, double *actu
     return 1;
 }
 
-/* What the handbook's equation, which ends one coefficient earlier, says of the same state. */
-static double third_order_enthalpy(const vtx_moist_air *s)
-{
-    const struct real_temperature t = real_temperature(s->temperature);
-    const double moles = 1 / ((1 - s->vapour_fraction) * moist_air_molar_mass);
-    return s->enthalpy - moles * fourth_enthalpy(t.virials.wwww, s->pressure / t.rt, s->vapour_fraction, t.rt);
-}
-
 static int moist_row(const struct data_row *row, double *actual)
 {
     const double p = row->input[0], t = row->input[1];
@@ -111,8 +103,6 @@ static int moist_row(const struct data_row *row, double *actual)
     const char *rest;
     if (starts(row->quantity, "saturated_", &rest)) {
         const vtx_moist_air s = state_at(VTX_AIR_REAL, p, t, VTX_HUMIDITY_RATIO, saturated(VTX_AIR_REAL, p, t));
-        if (strcmp(rest, "third_order_enthalpy") == 0)
-            return *actual = third_order_enthalpy(&s), 1;
         return quantity_of(rest, &s, actual);
     }
     if (starts(row->quantity, "enhancement_over_", &rest)) {
@@ -134,7 +124,7 @@ static int moist_row(const struct data_row *row, double *actual)
     return quantity_of(row->quantity, &s, actual);
 }
 
-static void published_values_are_reproduced(void) { check_rows("moist_air.csv", moist_row, 174); }
+static void published_values_are_reproduced(void) { check_rows("moist_air.csv", moist_row, 150); }
 
 static int weather_row(const struct data_row *row, double *actual)
 {

@@ -4,34 +4,16 @@
 #include "../../libvtx/media/moist_real.h"
 #include "../harness/harness.h"
 
-/* Pure vapour as the limit of moist air. */
-static int steam_row(const struct data_row *row, double *actual)
-{
-    const struct real_temperature t = real_temperature(row->input[row->inputs - 1]);
-    const double pressure = row->inputs > 1 ? row->input[0] : liquid_saturation_pressure(t.temperature);
-    const struct real_gas vapour = real_gas(&t, pressure, 1);
-    if (strcmp(row->quantity, "vapour_heat_capacity") == 0)
-        *actual = vapour.heat_capacity / water_molar_mass;
-    else if (strcmp(row->quantity, "vapour_sound_speed") == 0)
-        *actual = vapour.sound_speed;
-    else if (strcmp(row->quantity, "evaporation") == 0)
-        *actual = (vapour.enthalpy - real_condensate(&t, pressure, PHASE_LIQUID).enthalpy) / water_molar_mass;
-    else
-        return 0;
-    return 1;
-}
-
 static int virial_row(const struct data_row *row, double *actual)
 {
     const int fugacity = strcmp(row->quantity, "fugacity") == 0;
-    const double temperature = row->input[row->inputs > 1 ? 1 : 0];
+    const double temperature = row->input[fugacity ? 1 : 0];
     const struct virials v = virials_at(temperature, log(temperature));
     const struct {
         const char *name;
         double value;
     } of_name[] = { { "Baa", v.aa.value },    { "Baw", v.aw.value },    { "Bww", v.ww.value },  { "Caaa", v.aaa.value },
-                    { "Caaw", v.aaw.value },  { "Caww", v.aww.value },  { "Cwww", v.www.value },
-                    { "Dwww", v.wwww } };
+                    { "Caaw", v.aaw.value },  { "Caww", v.aww.value },  { "Cwww", v.www.value } };
     if (fugacity) {
         const double x = row->input[2], rt = gas_constant * temperature;
         const struct mixture_virials m = mixture_virials(&v, x);
@@ -42,10 +24,10 @@ static int virial_row(const struct data_row *row, double *actual)
     for (size_t i = 0; i < sizeof of_name / sizeof of_name[0]; i++)
         if (strcmp(row->quantity, of_name[i].name) == 0)
             return *actual = of_name[i].value, 1;
-    return steam_row(row, actual);
+    return 0;
 }
 
-static void published_values_are_reproduced(void) { check_rows("virials.csv", virial_row, 42); }
+static void published_values_are_reproduced(void) { check_rows("virials.csv", virial_row, 23); }
 
 static void check_derivatives(const struct virial *below, const struct virial *at, const struct virial *above, double relative_step)
 {
@@ -74,26 +56,6 @@ static void derivatives_are_those_of_the_values(void)
                                 n = caloric_liquid_volume(t * (1 + step));
             check_derivatives(&m, &l, &n, step);
         }
-    }
-}
-
-/* IAPWS R6-95(2018), table 2: the terms 6, 8 to 10, 11 and 12, 13, 23, 27, 43, 48 as far as they reach the third power of density. */
-static double fourth_coefficient_of_all_terms(double temperature)
-{
-    const double tau = 647.096 / temperature;
-    const double sum = -0.78199751687981e-2 * pow(tau, 0.375)
-                       + 0.5 * (-0.66856572307965 * pow(tau, 4) + 0.20433810950965 * pow(tau, 6) - 0.66212605039687e-4 * pow(tau, 12))
-                       + 0.19232721156002 * tau + 0.25709043003438 * pow(tau, 5) + 0.16074868486251 * pow(tau, 4)
-                       + 0.10793600908932 * pow(tau, 7) + 0.58083399985759 * pow(tau, 10) + 0.43613615723811e-1 * pow(tau, 16)
-                       - 0.55711118565645e-9 * pow(tau, 50);
-    return 3 * sum * pow(water_molar_mass / 322, 3);
-}
-
-static void one_term_is_the_fourth_coefficient_where_it_counts(void)
-{
-    for (double t = 200; t <= 358.15; t += 0.5) {
-        const double all = fourth_coefficient_of_all_terms(t), one = virials_at(t, log(t)).wwww;
-        EXPECT_NEAR(all, one, t <= 333.15 ? 0.016 : 0.21);
     }
 }
 
@@ -200,7 +162,6 @@ static void condensate_enthalpies_agree_with_the_caloric_equations(void)
 static const struct test_case tests[] = {
     { "published values are reproduced", published_values_are_reproduced },
     { "derivatives are those of the values", derivatives_are_those_of_the_values },
-    { "one term is the fourth coefficient where it counts", one_term_is_the_fourth_coefficient_where_it_counts },
     { "heat capacities follow the published ideal parts", heat_capacities_follow_the_published_ideal_parts },
     { "ideal enthalpy and entropy belong to the heat capacity", ideal_enthalpy_and_entropy_belong_to_the_heat_capacity },
     { "zeros are where they are promised", zeros_are_where_they_are_promised },
