@@ -29,9 +29,9 @@ typedef struct vtx_calibration {
     double efficiency_scatter;         /* -     standard deviation of the logit of efficiency from reading to reading that no
                                                 uncertainty explains; 0 when the curve fits */
     double energy_scale;               /* -     1 up  by which energy balances scatter more than the uncertainties explain */
-    double departure[4];               /*       what the residuals show of other shapes, as admitted to the covariance; 0: not seen.
-                                                Relative rise of efficiency to either end of the cold fraction, its fall per square of
-                                                the logarithm of the pressure ratio, cold leak, hot leak per that logarithm */
+    double departure[4];               /*       what the residuals show of other shapes, as admitted to the covariance (root mean square over all
+                                                that may be so); 0: not seen. Relative rise of efficiency to either end of the cold fraction,
+                                                its fall per square of the logarithm of the pressure ratio, cold leak, hot leak per that logarithm */
     double chi_square;                 /* -     of the readings in use, before any widening */
     double degrees_of_freedom;         /* -     what the readings leave over; need not be whole */
     double chi_square_probability;     /* -     chance of a larger chi_square; NaN without freedom to tell */
@@ -59,10 +59,15 @@ typedef struct vtx_calibration {
  * 0.2..0.4 around the default coldest fraction and +-0.3 for the pressure exponent: pseudo-readings that fade as real ones come.
  * Half of all hot ends are taken not to leak, 80 % of the others by less than 0.04 (a prior that leaks: by about as much); the tube's
  * hot leak is the mean of what is known of it, never below 0. A coordinate is fitted when the readings at least halve its prior deviation, else held; the exponent
- * needs three readings, all but the peak two. A reading that the others contradict (one in a hundred calibrations by
- * chance) is set aside. Up to seven readings cannot outvote one: there each instrument of each is supposed wrong in turn, and the most
- * probable supposition holds (5 % of readings hold a gross error); the instrument then counts little and the reading stays in use. When chi-square is larger than chance allows (5 %), the efficiency is taken to scatter from reading
- * to reading by as much as explains it, and all intervals widen.
+ * needs three readings, all but the peak two.
+ *
+ * A tube may depart from the family of curves in four ways (field departure) and in any of them together. Once one explains more than chance
+ * does in three quarters of tubes of the family, all are admitted to the covariance by Akaike's weights: the tube stays the family's, the
+ * intervals cover both. A reading that the others contradict (one in a hundred calibrations by chance) is set aside, if that is more probable
+ * than a tube that departs (one in ten does). Up to seven readings cannot outvote one: there each instrument of each is supposed wrong in turn
+ * (5 % of readings hold a gross error); the tube is the mean over what is then believed, and the most probable supposition is named; its
+ * instrument counts little and the reading stays in use. When chi-square is larger than chance allows (5 %), the efficiency is taken to
+ * scatter from reading to reading by as much as explains it, and all intervals widen.
  *
  * readings     in   -  count records
  * count        in   -  1..100
@@ -74,18 +79,19 @@ typedef struct vtx_calibration {
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION (no usable reading; vtx_reading_examine says why),
  *           NOT_CONVERGED (readings that contradict each other beyond any fit). checks is not written when count is out of range
- * accuracy  synthetic readings, 0.5 K, 12 of them: the cold curve to 0.27 K root mean square. From two readings on, 95 % intervals of
- *           the curve hold 94.1..96.9 % of tubes of this shape; of tubes of another shape 15..100 %, no more than the residuals
- *           can show (bench/calibration_coverage.md). One bad reading among six or more makes the error at most 1.7
- *           times as large, among four up to 3 times
+ * accuracy  synthetic readings, 0.5 K, 12 of them: the cold curve to 0.26 K root mean square. From two readings on, 95 % intervals of
+ *           the curve hold 95.0..97.4 % of tubes of this shape; of tubes of another shape 40..100 %, no more than the residuals
+ *           can show (bench/calibration_coverage.md). One bad reading among six or more makes the error at most 1.9
+ *           times as large, among four up to 3 times (1.6 were it known which instrument is wrong)
  * advisory  OUTLIER, IMPOSSIBLE_READINGS, PARAMETER_HELD, POORLY_DETERMINED (peak efficiency hardly known, or two coordinates not
  *           told apart), MODEL_MISFIT, FIELD_UNAVAILABLE
  * note      an error common to all readings (one thermometer reading 1 K low throughout) cannot be seen and is not in the
- *           intervals. Takes about 100 kB of stack.
+ *           intervals. Takes about 140 kB of stack.
  * caution   readings are taken on a pressurised tube with cold, hot and loud ends: protect skin, eyes and ears
  * source    least squares: More 1978; effective variance: Orear 1982 (from memory); scatter: Mandel and Paule 1970 (from memory);
  *           robust: Huber 1964, Beaton and Tukey 1974; share of gross errors: Hampel 1986 (from memory), weighed by Bayes's rule with
- *           Laplace's method, as the leak is; intervals: JCGM 100:2008
+ *           Laplace's method, as the leak is; Occam's window: Madigan and Raftery 1994, departures: Akaike's weights, Burnham and
+ *           Anderson 2002, and Sidak 1967 (all from memory); intervals: JCGM 100:2008
  */
 VTX_API vtx_status vtx_tube_calibrate(const vtx_reading *readings, size_t count, int32_t model, const vtx_tube *prior,
                                       double confidence, vtx_calibration *calibration, vtx_reading_check *checks);
@@ -117,8 +123,8 @@ typedef struct vtx_calibrated_point {
  * prediction   out  -
  *
  * status    OK, BAD_ARGUMENT (also: too little given to place the point), OUT_OF_RANGE, NOT_CONVERGED
- * accuracy  of tubes of this shape, uncertainties true, two readings and more: 95 % intervals of the curve hold 94.1..96.9 %, 90 %
- *           intervals of the next reading 88.5..92.2 %; of other tubes fewer, of the next cold reading 66..99 %
+ * accuracy  of tubes of this shape, uncertainties true, two readings and more: 95 % intervals of the curve hold 95.0..97.4 %, 90 %
+ *           intervals of the next reading 88.8..93.0 %; of other tubes fewer, of the next cold reading 74..100 %
  *           (bench/calibration_coverage.md)
  * advisory  EXTRAPOLATED, FIELD_UNAVAILABLE, PARAMETER_HELD, POORLY_DETERMINED, MODEL_MISFIT
  * source    linear propagation of the fit's covariance; Student's t when the scatter was found from the readings, else normal

@@ -57,7 +57,6 @@
 #define feed_temperature vtx_private_feed_temperature
 #define figure_at_most vtx_private_figure_at_most
 #define find_contradiction vtx_private_find_contradiction
-#define find_departures vtx_private_find_departures
 #define find_minimum vtx_private_find_minimum
 #define find_outliers vtx_private_find_outliers
 #define find_root vtx_private_find_root
@@ -93,6 +92,7 @@
 #define job_supply_flow vtx_private_job_supply_flow
 #define job_work vtx_private_job_work
 #define know_leak vtx_private_know_leak
+#define leak_of_fit vtx_private_leak_of_fit
 #define make_chain vtx_private_make_chain
 #define misfit vtx_private_misfit
 #define moist_between vtx_private_moist_between
@@ -200,6 +200,8 @@
 #define verdict_of vtx_private_verdict_of
 #define water_density vtx_private_water_density
 #define water_enthalpy vtx_private_water_enthalpy
+#define weigh_departures vtx_private_weigh_departures
+#define weigh_fit vtx_private_weigh_fit
 #define weigh_reading vtx_private_weigh_reading
 #define wet_bulb_of_vapour vtx_private_wet_bulb_of_vapour
 #define whiten vtx_private_whiten

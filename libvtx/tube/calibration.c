@@ -2,7 +2,6 @@
 #include <vtx/calibration.h>
 
 #include "interval.h"
-#include "known_leak.h"
 #include "misfit.h"
 
 /* Readings that bring less than a quarter of what is known of a coordinate do not move it: it is held. */
@@ -16,9 +15,6 @@ static const double leak_max = 10;
 
 /* Half-widths of what 80 % of tubes lie within (common practice, no source, but for peak efficiency: its own band). */
 static const double fraction_half_width = 0.1, exponent_half_width = 0.3, leak_half_width = 0.04, prior_confidence = 0.8;
-
-/* Of hot ends, as many as lose nothing to speak of (common practice, no source). */
-static const double no_leak_share = 0.5;
 
 static double slope_of_logit(double share) { return share * (1 - share); }
 
@@ -37,6 +33,11 @@ static void set_prior(struct curve_fit *c, const vtx_tube *prior)
     c->prior_deviation[EXPONENT] = exponent_half_width / q;
     c->prior[LEAK] = prior->hot_leak;
     c->prior_deviation[LEAK] = larger(leak_half_width, prior->hot_leak) / q;
+    /* The family: departures are held at none. */
+    for (size_t k = FITTED; k < COORDINATES; k++) {
+        c->held[k] = 1;
+        c->prior_deviation[k] = departure_deviation[k - FITTED];
+    }
     memcpy(c->curve.x, c->prior, sizeof c->prior);
 }
 
@@ -173,39 +174,32 @@ static vtx_status diagnose_all(const struct curve_fit *c, vtx_calibration *out, 
 }
 
 /* A coordinate that the fit took where no tube is: held at the end of what can be. */
-static int hold_at_end(struct curve_fit *c, size_t k, double low, double high, double variance_there, double *variance)
+static int hold_at_end(struct curve_fit *c, size_t k, double low, double high, double variance_there, double (*variance)[COORDINATES])
 {
     if (c->held[k] || (c->curve.x[k] >= low && c->curve.x[k] <= high))
         return 0;
     c->held[k] = 1;
     c->curve.x[k] = within(c->curve.x[k], low, high);
-    variance[k] = variance_there;
+    variance[k][k] = variance_there;
     return 1;
 }
 
 /* Holds what the readings do not see, each with the variance it then has. */
-static void hold_unseen(struct curve_fit *c, double *variance)
+static void hold_unseen(struct curve_fit *c, double (*variance)[COORDINATES])
 {
     const size_t n = used_readings(c);
     for (size_t k = 0; k < FITTED; k++) {
         c->held[k] = k != LOGIT_PEAK && (n < 2 || c->share[k] < share_to_fit);
         c->curve.x[k] = c->held[k] ? c->prior[k] : c->curve.x[k];
-        variance[k] = square(c->prior_deviation[k]);
+        variance[k][k] = square(c->prior_deviation[k]);
     }
     for (size_t k = FITTED; k < COORDINATES; k++)
-        variance[k] = c->departure[k];
-}
-
-/* The leak from a fit in which it was free. */
-static struct leak_knowledge leak_of_fit(const struct curve_fit *c)
-{
-    const struct leak_estimate e = { c->prior_deviation[LEAK], c->prior[LEAK] > 0 ? 0 : no_leak_share, c->curve.x[LEAK],
-                                     sqrt(c->curve.covariance[LEAK][LEAK]) };
-    return know_leak(&e);
+        for (size_t l = FITTED; l < COORDINATES; l++)
+            variance[k][l] = c->departing.moment[k - FITTED][l - FITTED];
 }
 
 /* The leak is not a normal number: its mean and variance take the place of the fit's, and the rest follows it. */
-static vtx_status settle_leak(struct curve_fit *c, struct leak_knowledge leak, double *variance)
+static vtx_status settle_leak(struct curve_fit *c, struct leak_knowledge leak, double (*variance)[COORDINATES])
 {
     vtx_status status = VTX_OK;
     if (!c->held[LEAK]) {
@@ -214,14 +208,34 @@ static vtx_status settle_leak(struct curve_fit *c, struct leak_knowledge leak, d
         c->curve.x[LEAK] = smaller(leak.mean, leak_max);
         status = fit_curve(c);
     }
-    variance[LEAK] = leak_variance_about(&leak, c->curve.x[LEAK]);
+    variance[LEAK][LEAK] = leak_variance_about(&leak, c->curve.x[LEAK]);
     return status;
+}
+
+/* What other suppositions bring to the covariance of what is fitted. */
+static void spread_over_suppositions(struct curve_fit *c, const int32_t *held, double (*variance)[COORDINATES])
+{
+    for (size_t k = 0; k < FITTED; k++)
+        for (size_t l = 0; l < FITTED; l++)
+            if (!held[k] && !held[l])
+                c->curve.covariance[k][l] = c->believed * c->curve.covariance[k][l] + c->spread[k][l];
+    variance[LEAK][LEAK] *= held[LEAK] ? 1 : c->believed;
+}
+
+/* From the most probable supposition to the mean over all. What is held stays. */
+static void shift_to_mean(struct curve_fit *c)
+{
+    for (size_t k = 0; k < FITTED; k++)
+        c->curve.x[k] += c->held[k] ? 0 : c->shift[k];
+    c->curve.x[EXPONENT] = within(c->curve.x[EXPONENT], -1, 1);
+    c->curve.x[LEAK] = within(c->curve.x[LEAK], 0, leak_max);
 }
 
 /* The final fit, of what the readings see, and the uncertainty of all. */
 static vtx_status settle_coordinates(struct curve_fit *c)
 {
-    double variance[COORDINATES], share[FITTED];
+    double variance[COORDINATES][COORDINATES] = { { 0 } }, share[FITTED];
+    int32_t held[COORDINATES];
     const double chi_square = c->chi_square, freedom = c->freedom, exponent_variance = c->curve.covariance[EXPONENT][EXPONENT];
     const struct leak_knowledge leak = leak_of_fit(c);
     memcpy(share, c->share, sizeof share);
@@ -232,9 +246,13 @@ static vtx_status settle_coordinates(struct curve_fit *c)
         status = settle_leak(c, leak, variance);
     if (status == VTX_OK && hold_at_end(c, EXPONENT, -1, 1, exponent_variance, variance))
         status = fit_curve(c);
+    memcpy(held, c->held, sizeof held);
+    held[LEAK] = leak_held;
+    spread_over_suppositions(c, held, variance);
     if (status == VTX_OK)
-        status = admit_held(c, variance);
+        status = admit_held(c, (const double (*)[COORDINATES])variance);
     c->held[LEAK] = leak_held;
+    shift_to_mean(c);
     memcpy(c->share, share, sizeof share);
     c->chi_square = chi_square;
     c->freedom = freedom;
@@ -289,7 +307,7 @@ static void report(const struct curve_fit *c, int32_t model, double confidence, 
     out->efficiency_scatter = c->curve.scatter;
     out->energy_scale = c->curve.energy_scale;
     for (size_t k = FITTED; k < COORDINATES; k++)
-        out->departure[k - FITTED] = sqrt(c->departure[k]);
+        out->departure[k - FITTED] = sqrt(c->departing.moment[k - FITTED][k - FITTED]);
     out->chi_square = c->chi_square;
     out->degrees_of_freedom = c->freedom;
     out->chi_square_probability = c->freedom > 0.5 ? chi_square_exceedance(c->chi_square, c->freedom) : quiet_nan();
@@ -315,7 +333,6 @@ static vtx_status calibrate(struct curve_fit *c, const vtx_reading *readings, si
         return status;
     centre_reference(c);
     status = find_outliers(c);
-    status = status == VTX_OK ? find_departures(c) : status;
     status = status == VTX_OK ? widen_for_misfit(c) : status;
     status = status == VTX_OK ? diagnose_all(c, out, checks) : status;
     status = status == VTX_OK ? settle_coordinates(c) : status;
@@ -348,6 +365,7 @@ vtx_status vtx_tube_calibrate(const vtx_reading *readings, size_t count, int32_t
     if (status != VTX_OK)
         return fail(calibration, checks, count > READINGS_MAX ? 0 : count, status);
     memset(&c, 0, sizeof c);
+    c.believed = 1;
     memset(calibration, 0, sizeof *calibration);
     set_prior(&c, prior ? prior : &unknown);
     status = calibrate(&c, readings, count, model, confidence, calibration, checks);

@@ -3,9 +3,12 @@
 
 #include "../base/robust.h"
 
+/* Of hot ends, as many as lose nothing to speak of (common practice, no source). */
+static const double no_leak_share = 0.5;
+
 enum { REWEIGHTINGS_MAX = 12, EVALUATIONS_MAX = 2000 };
 
-/* Two rows a reading, then one a fitted coordinate. */
+/* Two rows a reading, then one a coordinate. */
 static vtx_status rows_at(const struct curve_fit *c, const double *x, double *row)
 {
     for (size_t i = 0; i < c->count; i++) {
@@ -20,17 +23,14 @@ static vtx_status rows_at(const struct curve_fit *c, const double *x, double *ro
         const double error[OUTLETS] = { y[COLD] - r->state.y[COLD], y[HOT] - r->state.y[HOT] };
         whiten(r, error, &row[OUTLETS * i]);
     }
-    for (size_t k = 0; k < FITTED; k++)
+    for (size_t k = 0; k < COORDINATES; k++)
         row[OUTLETS * c->count + k] = (x[k] - c->prior[k]) / c->prior_deviation[k];
     return VTX_OK;
 }
 
-/* Departures stay at 0. */
 static vtx_status residuals(const double *x, double *row, void *context)
 {
-    double all[COORDINATES] = { 0 };
-    memcpy(all, x, FITTED * sizeof(double));
-    return rows_at(context, all, row);
+    return rows_at(context, x, row);
 }
 
 static vtx_status weigh_all(struct curve_fit *c, const double *x)
@@ -47,15 +47,15 @@ static void set_up(struct curve_fit *c)
     memset(&c->fit, 0, sizeof c->fit);
     c->fit.residuals = residuals;
     c->fit.context = c;
-    c->fit.rows = OUTLETS * c->count + FITTED;
-    c->fit.parameters = FITTED;
+    c->fit.rows = OUTLETS * c->count + COORDINATES;
+    c->fit.parameters = COORDINATES;
     c->fit.typical = typical_coordinate;
     c->fit.held = c->held;
     c->fit.tolerance = 1e-5; /* of a standard deviation: what the weights do with it is coarser */
     c->fit.evaluations_max = EVALUATIONS_MAX;
     c->fit.workspace = c->workspace;
     c->fit.workspace_length = FIT_WORKSPACE;
-    memcpy(c->fit.parameter, c->curve.x, FITTED * sizeof(double));
+    memcpy(c->fit.parameter, c->curve.x, sizeof c->curve.x);
 }
 
 /* Chi-square of the readings alone, and the freedom that the coordinates left them. */
@@ -80,13 +80,14 @@ static double take_result(struct curve_fit *c)
 {
     double move = 0;
     memset(c->curve.covariance, 0, sizeof c->curve.covariance);
-    for (size_t k = 0; k < FITTED; k++) {
+    for (size_t k = 0; k < COORDINATES; k++) {
         const double deviation = sqrt(c->fit.covariance[k][k]);
         move = larger(move, deviation > 0 ? fabs(c->fit.parameter[k] - c->curve.x[k]) / deviation : 0);
         c->curve.x[k] = c->fit.parameter[k];
-        for (size_t l = 0; l < FITTED; l++)
+        for (size_t l = 0; l < COORDINATES; l++)
             c->curve.covariance[k][l] = c->fit.covariance[k][l];
-        c->share[k] = within(1 - c->curve.covariance[k][k] / square(c->prior_deviation[k]), 0, 1);
+        if (k < FITTED)
+            c->share[k] = within(1 - c->curve.covariance[k][k] / square(c->prior_deviation[k]), 0, 1);
     }
     count_freedom(c);
     return move;
@@ -97,7 +98,7 @@ vtx_status fit_curve(struct curve_fit *c)
     double last[COORDINATES], at[COORDINATES] = { 0 };
     for (int i = 0; i < REWEIGHTINGS_MAX; i++) {
         /* Between the last two answers once they are known: where they swing, this settles them. */
-        for (size_t k = 0; k < FITTED; k++)
+        for (size_t k = 0; k < COORDINATES; k++)
             at[k] = i < 2 ? c->curve.x[k] : 0.5 * (c->curve.x[k] + last[k]);
         memcpy(last, c->curve.x, sizeof last);
         vtx_status status = weigh_all(c, at);
@@ -116,6 +117,13 @@ vtx_status fit_from_prior(struct curve_fit *c)
 {
     memcpy(c->curve.x, c->prior, sizeof c->prior);
     return fit_curve(c);
+}
+
+struct leak_knowledge leak_of_fit(const struct curve_fit *c)
+{
+    const struct leak_estimate e = { c->prior_deviation[LEAK], c->prior[LEAK] > 0 ? 0 : no_leak_share, c->curve.x[LEAK],
+                                     sqrt(c->curve.covariance[LEAK][LEAK]) };
+    return know_leak(&e);
 }
 
 vtx_status fit_curve_robustly(struct curve_fit *c, int32_t *suspicious)
@@ -137,7 +145,7 @@ vtx_status fit_curve_robustly(struct curve_fit *c, int32_t *suspicious)
     if (status != VTX_OK && status != VTX_NOT_CONVERGED)
         return status;
     /* Where the weights wander between two answers, the last one still names the suspects, who are tried one by one. */
-    memcpy(c->curve.x, c->fit.parameter, FITTED * sizeof(double));
+    memcpy(c->curve.x, c->fit.parameter, sizeof c->curve.x);
     for (size_t i = 0; i < c->count; i++) {
         suspicious[i] = 0;
         for (int o = 0; o < OUTLETS; o++)
@@ -157,12 +165,12 @@ vtx_status jacobian_column(const struct curve_fit *c, size_t k, double *column)
     moved[k] = c->curve.x[k] - step;
     if (status == VTX_OK)
         status = rows_at(c, moved, below);
-    for (size_t row = 0; row < OUTLETS * c->count + FITTED && status == VTX_OK; row++)
+    for (size_t row = 0; row < OUTLETS * c->count + COORDINATES && status == VTX_OK; row++)
         column[row] = (column[row] - below[row]) / (2 * step);
     return status;
 }
 
-static int is_fitted(const struct curve_fit *c, size_t k) { return k < FITTED && !c->held[k]; }
+static int is_fitted(const struct curve_fit *c, size_t k) { return !c->held[k]; }
 
 /* How the fitted coordinates answer a shift of held one k: -(Jf^T Jf)^-1 Jf^T Jk. */
 static void answer_to(const struct curve_fit *c, double (*column)[ROWS_MAX], size_t k, double *answer)
@@ -178,21 +186,22 @@ static void answer_to(const struct curve_fit *c, double (*column)[ROWS_MAX], siz
     }
 }
 
-vtx_status admit_held(struct curve_fit *c, const double *variance)
+vtx_status admit_held(struct curve_fit *c, const double (*variance)[COORDINATES])
 {
-    double column[COORDINATES][ROWS_MAX], answer[COORDINATES];
+    double column[COORDINATES][ROWS_MAX], answer[COORDINATES][COORDINATES];
     for (size_t k = 0; k < COORDINATES; k++) {
         const vtx_status status = jacobian_column(c, k, column[k]);
         if (status != VTX_OK)
             return status;
     }
-    for (size_t k = 0; k < COORDINATES; k++) {
-        if (is_fitted(c, k))
-            continue;
-        answer_to(c, column, k, answer);
-        for (size_t f = 0; f < COORDINATES; f++)
-            for (size_t g = 0; g < COORDINATES; g++)
-                c->curve.covariance[f][g] += answer[f] * variance[k] * answer[g];
-    }
+    for (size_t k = 0; k < COORDINATES; k++)
+        if (!is_fitted(c, k))
+            answer_to(c, column, k, answer[k]);
+    for (size_t k = 0; k < COORDINATES; k++)
+        for (size_t l = 0; l < COORDINATES; l++)
+            if (!is_fitted(c, k) && !is_fitted(c, l) && variance[k][l] != 0)
+                for (size_t f = 0; f < COORDINATES; f++)
+                    for (size_t g = 0; g < COORDINATES; g++)
+                        c->curve.covariance[f][g] += answer[k][f] * variance[k][l] * answer[l][g];
     return VTX_OK;
 }

@@ -9,10 +9,6 @@ enum { RESCALINGS_MAX = 12 };
 /* Misfit is believed when chi-square of a direction is this unlikely: one good calibration in twenty is doubted. */
 static const double misfit_probability = 0.025, scatter_max = 3;
 
-/* A departure from the family is believed from so many standard deviations on (2.5 % by chance), and up to a size that could be. */
-static const double departure_doubt = 2.24;
-static const double departure_max[COORDINATES] = { [SHAPE] = 0.2, [SAG] = 0.5, [COLD_LEAK] = 0.05, [LEAK_TREND] = 0.05 };
-
 /* Chi-square along the efficiency less its freedom, at a scatter; falls as the scatter rises. */
 static double excess_chi_square(double scatter, void *context)
 {
@@ -69,27 +65,6 @@ vtx_status widen_for_misfit(struct curve_fit *c)
     c->chi_square = chi_square;
     c->freedom = freedom;
     return status;
-}
-
-vtx_status find_departures(struct curve_fit *c)
-{
-    double column[ROWS_MAX];
-    for (size_t k = FITTED; k < COORDINATES; k++) {
-        const vtx_status status = jacobian_column(c, k, column);
-        if (status != VTX_OK)
-            return status;
-        for (size_t row = OUTLETS * c->count; row < c->fit.rows; row++)
-            column[row] = 0;
-        project_out(&c->fit, column);
-        double information = 0, product = 0;
-        for (size_t row = 0; row < c->fit.rows; row++) {
-            information += square(column[row]);
-            product += column[row] * c->fit.residual[row];
-        }
-        const int seen = information > 1e-12 && fabs(product) > departure_doubt * sqrt(information);
-        c->departure[k] = seen ? square(smaller(fabs(product / information), departure_max[k])) : 0;
-    }
-    return VTX_OK;
 }
 
 /* (1 - H) e' = e for the rows of one reading; 0 when the reading alone decides its own value. */

@@ -4,9 +4,6 @@
 /* One calibration in a hundred sets a good reading aside. */
 static const double outlier_probability = 0.01;
 
-/* So many cannot outvote a bad one, and each is weighed by its instruments. */
-static const size_t few_readings = 7;
-
 /* The reading whose removal improves the fit most, if that is beyond chance. */
 static vtx_status worst_reading(const struct curve_fit *c, size_t *worst, int *found)
 {
@@ -89,11 +86,18 @@ static vtx_status leave_worst_out(struct curve_fit *c)
     return fit_from_prior(c);
 }
 
-vtx_status find_outliers(struct curve_fit *c)
+/* Departures from the family may explain what no reading is to be blamed for. */
+static void let_depart(struct curve_fit *c, int free)
+{
+    for (size_t k = FITTED; k < COORDINATES; k++) {
+        c->held[k] = !free;
+        c->curve.x[k] = 0;
+    }
+}
+
+static vtx_status vote(struct curve_fit *c)
 {
     const size_t all = used_readings(c);
-    if (all <= few_readings)
-        return doubt_instruments(c);
     vtx_status status = fit_curve(c);
     if (status == VTX_NOT_CONVERGED)
         status = leave_worst_out(c);
@@ -111,6 +115,61 @@ vtx_status find_outliers(struct curve_fit *c)
         status = fit_curve(c);
     }
     return status;
+}
+
+/* Who stays in use, and how probable everything read is then. */
+struct election {
+    int used[READINGS_MAX];
+    size_t set_aside;
+    double evidence;
+    vtx_status status;
+};
+
+static void use(struct curve_fit *c, const int *used)
+{
+    for (size_t i = 0; i < c->count; i++)
+        c->reading[i].used = used[i];
+}
+
+static void elect(struct curve_fit *c, const int *candidates, int may_depart, struct election *e)
+{
+    use(c, candidates);
+    const size_t all = used_readings(c);
+    memcpy(c->curve.x, c->prior, sizeof c->prior);
+    let_depart(c, may_depart);
+    e->status = vote(c);
+    let_depart(c, 0);
+    if (e->status == VTX_OK && may_depart)
+        e->status = fit_from_prior(c);
+    if (e->status == VTX_OK)
+        e->status = weigh_fit(c, &e->evidence);
+    e->set_aside = all - used_readings(c);
+    e->evidence += (double)e->set_aside * log(wrong_share);
+    for (size_t i = 0; i < c->count; i++)
+        e->used[i] = c->reading[i].used;
+}
+
+/* Readings are blamed only as far as that is more probable than a tube that departs from the family. */
+static vtx_status vote_twice(struct curve_fit *c)
+{
+    int candidates[READINGS_MAX];
+    struct election family, departing;
+    for (size_t i = 0; i < c->count; i++)
+        candidates[i] = c->reading[i].used;
+    elect(c, candidates, 0, &family);
+    if (family.status == VTX_OK && family.set_aside == 0)
+        return VTX_OK;
+    elect(c, candidates, 1, &departing);
+    if (family.status != VTX_OK || (departing.status == VTX_OK && departing.evidence >= family.evidence))
+        return departing.status;
+    use(c, family.used);
+    const vtx_status status = fit_from_prior(c);
+    return status == VTX_OK ? weigh_departures(c, &c->departing) : status;
+}
+
+vtx_status find_outliers(struct curve_fit *c)
+{
+    return used_readings(c) <= FEW_READINGS ? doubt_instruments(c) : vote_twice(c);
 }
 
 /* The quantity whose error alone explains most; of equals, the least sure one. */

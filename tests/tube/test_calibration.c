@@ -436,6 +436,64 @@ static void a_tube_of_another_shape_widens_the_intervals(void)
     }
 }
 
+/* With fine instruments a departure is seen for what it is; a member of the family shows none to speak of. */
+static void departures_are_seen_for_what_they_are(void)
+{
+    struct random_state r;
+    struct truth t;
+    vtx_reading readings[24];
+    struct plan p = fine_plan();
+    p.count = 24;
+    random_seed(&r, 121);
+    draw_truth(&r, TRUTH_SAG, &t);
+    t.strength = 2;
+    draw_readings(&r, &t, &p, readings);
+    vtx_calibration c = calibrated(readings, 24, VTX_AIR_IDEAL, NULL);
+    EXPECT_NEAR(c.departure[1], 0.15 * 2, 0.1);
+    EXPECT(c.departure[0] < 0.02 && c.departure[2] < 0.002);
+    draw_truth(&r, TRUTH_LEAK, &t);
+    t.strength = 1;
+    draw_readings(&r, &t, &p, readings);
+    c = calibrated(readings, 24, VTX_AIR_IDEAL, NULL);
+    EXPECT_NEAR(c.departure[2], 0.01, 0.3);
+    EXPECT(c.departure[3] > 0.01);
+    draw_truth(&r, TRUTH_FAMILY, &t);
+    draw_readings(&r, &t, &p, readings);
+    c = calibrated(readings, 24, VTX_AIR_IDEAL, NULL);
+    EXPECT(c.departure[0] < 1e-3 && c.departure[1] < 1e-2 && c.departure[2] < 1e-3 && c.departure[3] < 1e-3);
+}
+
+/* Four times the usual strength: seen by 24 readings, so that the curve's intervals hold the truth, and no reading is blamed for it. */
+static void a_departing_tube_is_not_blamed_on_readings(void)
+{
+    struct random_state r;
+    struct plan p = usual_plan();
+    p.count = 24;
+    random_seed(&r, 122);
+    for (int kind = TRUTH_CUBIC; kind <= TRUTH_SAG; kind++) {
+        struct coverage cold = { 0 }, hot = { 0 }, blamed = { 0 };
+        for (int i = 0; i < 150; i++) {
+            struct truth t;
+            vtx_reading readings[24], point;
+            vtx_calibrated_point v;
+            double true_cold, true_hot;
+            draw_truth(&r, kind, &t);
+            t.strength *= 4;
+            draw_readings(&r, &t, &p, readings);
+            const vtx_calibration c = calibrated(readings, 24, VTX_AIR_IDEAL, NULL);
+            point_at(random_uniform(&r, 4e5, 7e5), random_uniform(&r, 0.2, 0.8), &point);
+            true_outlets(&t, point.inlet_pressure, 293.15, 101325, 101325, point.cold_fraction, &true_cold, &true_hot);
+            EXPECT_OK(vtx_calibration_predict(&c, &point, 0.95, &v));
+            tally(&cold, true_cold >= v.cold_low && true_cold <= v.cold_high);
+            tally(&hot, true_hot >= v.hot_low && true_hot <= v.hot_high);
+            tally(&blamed, c.readings_set_aside > 0);
+        }
+        expect_share(&cold, 0.93, 1, "95 % interval of the cold curve outside the family");
+        expect_share(&hot, 0.93, 1, "95 % interval of the hot curve outside the family");
+        EXPECT(percent(&blamed) < 15);
+    }
+}
+
 static void impossible_and_incomplete_readings_are_left_out(void)
 {
     struct random_state r;
@@ -664,6 +722,8 @@ static const struct test_case tests[] = {
     { "a leak of the hot end is found", a_leak_of_the_hot_end_is_found },
     { "a leak is known by Bayes' rule", a_leak_is_known_by_bayes_rule },
     { "a tube of another shape widens the intervals", a_tube_of_another_shape_widens_the_intervals },
+    { "departures are seen for what they are", departures_are_seen_for_what_they_are },
+    { "a departing tube is not blamed on readings", a_departing_tube_is_not_blamed_on_readings },
     { "impossible and incomplete readings are left out", impossible_and_incomplete_readings_are_left_out },
     { "order does not matter, repetition does", order_does_not_matter_and_repetition_does },
     { "a calibrated tube can be the prior", a_calibrated_tube_can_be_the_prior },
