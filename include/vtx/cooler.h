@@ -100,7 +100,7 @@ typedef struct vtx_operating_point {
     double hot_mass_flow;             /* kg/s */
     double free_air_flow;             /* m3/s of feed at the cooler's reference state */
     double cold_fraction;             /* - */
-    double valve_opening;             /* -, 1 at the rated point; NaN with FIELD_UNAVAILABLE if no opening gives this cold fraction */
+    double valve_opening;             /* -, 1 at the rated point; NaN with FIELD_UNAVAILABLE where only a boundless one gives it (cold fraction 0) */
     double chamber_pressure;          /* Pa, swirl chamber */
     double cold_pressure;             /* Pa, directly at the cold outlets */
     double hot_pressure;              /* Pa, directly at the hot outlet */
@@ -222,7 +222,9 @@ VTX_API vtx_status vtx_cooler_inlet_area(const vtx_cooler *cooler, double *area)
  * target_temperature  in   K  150..500   the temperature up to which the cold air is of use
  * point               out  -
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION (no flow at this opening), NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION (no flow at this opening; no opening, however wide, gives this cold fraction, since
+ *           what is behind the hot outlet would need more pressure than the chamber has: vtx_job_cold_fraction of sizing.h says what
+ *           can be had), NOT_CONVERGED
  * advisory  CHOKED (inlet nozzle), CONDENSING, FREEZING, STATIC_FREEZING, SWEATING, FROSTING (bare cold outlet), TOUCH_COLD, TOUCH_HOT,
  *           UNCALIBRATED, EFFICIENCY_ASSUMED (inlet nozzle exchanged), FIELD_UNAVAILABLE, EXTRAPOLATED, SECOND_LAW_LIMITED
  * accuracy  flow that of the data sheet; temperatures that of the tube's band, which the low and high fields carry

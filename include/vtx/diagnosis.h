@@ -98,7 +98,7 @@ VTX_API vtx_status vtx_service_readings_init(vtx_service_readings *readings);
  * size       in   -   unit of the cause; -0.98..60
  * readings   out  -   values of all eight; uncertainties 1 % of them, temperatures 0.5 K
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also a size that the cause cannot have), NO_SOLUTION, NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also a size that the cause cannot have), NO_SOLUTION (no valve opening gives the described cold fraction), NOT_CONVERGED
  * accuracy  that of vtx_job_evaluate
  * source    vtx_job_evaluate
  */
@@ -118,7 +118,8 @@ VTX_API vtx_status vtx_predict_readings(const vtx_job *job, int32_t cause, doubl
  * readings     in   -   two or more
  * diagnosis    out  -
  *
- * status    OK, BAD_ARGUMENT (also fewer than two readings), OUT_OF_RANGE, NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT (also fewer than two readings), OUT_OF_RANGE, NO_SOLUTION (no valve opening gives the described cold fraction),
+ *           NOT_CONVERGED
  * advisory  INDISTINGUISHABLE, IMPOSSIBLE_READINGS, MODEL_MISFIT, FIELD_UNAVAILABLE
  * accuracy  sizes to 1e-6 without noise, for each cause alone (tests/cooler/test_diagnosis.c); with noise bench/diagnosis.md
  * source    least squares with the covariance of JCGM 100:2008, 5.2; chi-square test of fit, Bonferroni's bound for several tests

@@ -86,8 +86,8 @@ VTX_API vtx_status vtx_job_init(vtx_job *job);
  * point     out  -
  * work      out  -   may be null
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also: the line leaves less than 1.05 times the site's pressure at the cooler), NO_SOLUTION,
- *           NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also: the line leaves less than 1.05 times the site's pressure at the cooler), NO_SOLUTION
+ *           (as vtx_operating_point_at: no valve opening gives this cold fraction, or no flow at this opening), NOT_CONVERGED
  * advisory  those of vtx_operating_point_at; STARVED when the line costs more than a tenth of the supply's absolute pressure, as in chain.h;
  *           work: FIELD_UNAVAILABLE for what was not stated, OUTSIDE_CORRELATION, UNDEREXPANDED_JET, NOT_LUMPED
  * accuracy  line and cooler agree on the pressure between them within 1e-11; jet and film coefficient 15 to 20 %

@@ -50,7 +50,7 @@ enum vtx_limit {
     VTX_LIMIT_WISH = 560,       /* the wish is just met: it binds */
     VTX_LIMIT_RANGE_LOW = 561,  /* the lower end of the range that was searched */
     VTX_LIMIT_RANGE_HIGH = 562, /* the upper end of the range that was searched */
-    VTX_LIMIT_COOLER = 563      /* the cooler itself: the figure is best inside the range */
+    VTX_LIMIT_COOLER = 563      /* the cooler itself: the figure is best inside the range, or no answer lies beyond, as where no valve opening gives it */
 };
 
 /* A question: one quantity, one wish. vtx_request_init fills the range that makes sense for the quantity. */

@@ -76,8 +76,10 @@ VTX_API vtx_status vtx_input_uncertainty_init(vtx_input_uncertainty *uncertainty
  * figure       in   -   enum vtx_wished
  * result       out  -
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also when a step of one standard uncertainty leaves the range), NOT_CONVERGED
- * advisory  POORLY_DETERMINED: nonlinear over the steps taken
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also when a step of one standard uncertainty leaves the range), NO_SOLUTION (no valve opening
+ *           gives this cold fraction), NOT_CONVERGED
+ * advisory  POORLY_DETERMINED: nonlinear over the steps taken, or a step leads where no valve opening gives the cold fraction: the step to the
+ *           other side then stands for both
  * accuracy  standard uncertainty within 2.1 % of a Monte Carlo of 4e4 draws at cold fractions from 0.3 to 0.8 and 2 and 7 bar, with an
  *           efficiency known to 0.03 as with the whole band of an uncalibrated tube; useless where nonlinearity is near 1, as at the
  *           coldest setting (tests/cooler/test_uncertainty.c)
@@ -104,7 +106,8 @@ typedef struct vtx_second_order {
  * figure       in   -   enum vtx_wished
  * result       out  -
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also when two standard uncertainties leave the range), NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also when two standard uncertainties leave the range), NO_SOLUTION (no valve opening gives this
+ *           cold fraction, or one within two standard uncertainties), NOT_CONVERGED
  * advisory  POORLY_DETERMINED, FIELD_UNAVAILABLE
  * accuracy  standard uncertainty within 1.5 % of the Monte Carlo that vtx_job_uncertainty was compared with; 10 % at the coldest setting,
  *           where first order sees next to nothing

@@ -162,12 +162,19 @@ static void fill_surroundings(const struct operation *o, vtx_operating_point *p)
         | touch_advisories(p->hot_temperature_high);
 }
 
+/* More hot flow than any opening of the valve passes: what is behind it would have to push more than the chamber does. Asked of the answer only:
+ * a search for the pressure in front may pass such states. */
+static int no_opening(const struct network_flow *flow)
+{
+    return !is_finite(flow->valve_opening) && flow->hot_pressure > flow->chamber_pressure * (1 + LIMIT_ROUNDING);
+}
+
 vtx_status operation_point(const struct operation *o, double inlet_pressure, const struct network_flow *flow, double target_temperature,
                            vtx_operating_point *p)
 {
     vtx_streams s;
     double coldest_temperature;
-    const vtx_status status = separate(o, inlet_pressure, flow, &s, &coldest_temperature);
+    const vtx_status status = no_opening(flow) ? VTX_NO_SOLUTION : separate(o, inlet_pressure, flow, &s, &coldest_temperature);
     if (status != VTX_OK)
         return status;
     memset(p, 0, sizeof *p);

@@ -76,7 +76,8 @@ static vtx_status best_setting(struct trial *t, double *cold_fraction)
             return status;
     }
     const double wanted = t->requirements->cold_temperature;
-    if (wanted <= 0 || temperature_at(*cold_fraction, t) <= wanted)
+    const double temperature = temperature_at(*cold_fraction, t);
+    if (wanted <= 0 || !is_finite(temperature) || temperature <= wanted)
         return VTX_OK;
     const struct wish wish = { temperature_at, t, wanted, c->cold_fraction_min, *cold_fraction, 1e-13, WISH_AT_MOST, WISH_HIGHEST, 0, 0 };
     const vtx_status status = search_wish(&wish, &answer);

@@ -338,6 +338,12 @@ static vtx_status tube_cold_fraction(const vtx_job *job, double cold_temperature
     return VTX_OK;
 }
 
+/* With nothing more behind the hot outlet than behind the cold one. */
+static int any_fraction_has_an_opening(const vtx_job *job)
+{
+    return job->cooler.hot_conductance <= 0 && job->setting.hot_back_pressure <= job->setting.cold_back_pressure;
+}
+
 vtx_status vtx_job_cold_fraction(const vtx_job *job, double cold_temperature, int32_t branch, vtx_sizing *answer)
 {
     vtx_request request;
@@ -346,7 +352,7 @@ vtx_status vtx_job_cold_fraction(const vtx_job *job, double cold_temperature, in
     status = worse(status, job_check(job));
     if (status != VTX_OK)
         return POISON_STRUCT(answer, vtx_sizing, limit, status);
-    if (job->elements == 0 && job->cooler.outlet_conductance <= 0 && job->cooler.kind == VTX_COOLER_ADJUSTABLE
+    if (job->elements == 0 && job->cooler.outlet_conductance <= 0 && job->cooler.kind == VTX_COOLER_ADJUSTABLE && any_fraction_has_an_opening(job)
         && tube_cold_fraction(job, cold_temperature, branch, answer) == VTX_OK)
         return VTX_OK;
     status = vtx_request_init(job, VTX_SOUGHT_COLD_FRACTION, VTX_WISHED_COLD_TEMPERATURE, cold_temperature, &request);

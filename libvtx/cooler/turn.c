@@ -66,13 +66,26 @@ static vtx_status find_most(struct turning *t, const struct valve_range *range, 
     return is_finite(target->figure) ? VTX_OK : VTX_OUT_OF_RANGE;
 }
 
+/* What is behind the hot outlet may keep the cold fraction above the wanted one however far the valve is opened. */
+static vtx_status wide_open(struct turning *t, const vtx_job *job, double wanted, struct turn_target *target)
+{
+    struct valve_range range;
+    const vtx_status status = valve_range_of(job, &range);
+    if (status != VTX_OK)
+        return status;
+    target->best_opening = range.high;
+    target->best_figure = figure_at(range.high, t);
+    target->best_limit = VTX_LIMIT_RANGE_HIGH;
+    return is_finite(target->best_figure) && target->best_figure > wanted ? VTX_NO_SOLUTION : VTX_OUT_OF_RANGE;
+}
+
 /* The forward pass with the cold fraction held names the opening at once. */
 static vtx_status find_fraction(struct turning *t, const vtx_job *job, double wanted, struct turn_target *target)
 {
     const double nearest = within(wanted, job->cooler.cold_fraction_min, job->cooler.cold_fraction_max);
     target->best_opening = opening_at_cold_fraction(job, nearest);
     if (!is_finite(target->best_opening) || !(target->best_opening > 0))
-        return VTX_OUT_OF_RANGE;
+        return wide_open(t, job, wanted, target);
     target->best_figure = figure_at(target->best_opening, t);
     target->best_limit = wanted > nearest ? VTX_LIMIT_RANGE_LOW : wanted < nearest ? VTX_LIMIT_RANGE_HIGH : VTX_LIMIT_WISH;
     target->opening = target->best_opening;

@@ -32,6 +32,21 @@ static vtx_status figure_with_step(const vtx_job *job, int32_t figure, int32_t i
     return status == VTX_OK ? job_figures(&moved, &figure, 1, value, &advisories) : status;
 }
 
+/* Where no valve opening gives the cold fraction on one side, the other side stands for both. */
+static vtx_status figures_beside(const vtx_job *job, int32_t figure, int32_t input, double step, vtx_figure_uncertainty *r, double *down, double *up)
+{
+    const vtx_status above = figure_with_step(job, figure, input, step, up);
+    const vtx_status below = figure_with_step(job, figure, input, -step, down);
+    if (above == VTX_NO_SOLUTION && below == VTX_OK)
+        *up = 2 * r->value - *down;
+    else if (below == VTX_NO_SOLUTION && above == VTX_OK)
+        *down = 2 * r->value - *up;
+    else
+        return above != VTX_OK ? above : below;
+    r->advisories |= VTX_ADVISORY_POORLY_DETERMINED;
+    return VTX_OK;
+}
+
 static vtx_status propagate(const vtx_job *job, const double steps[INPUTS], int32_t figure, vtx_figure_uncertainty *r)
 {
     double variance = 0, bend = 0;
@@ -42,9 +57,7 @@ static vtx_status propagate(const vtx_job *job, const double steps[INPUTS], int3
         r->sensitivity[i] = r->share[i] = 0;
         if (steps[i] == 0)
             continue;
-        status = figure_with_step(job, figure, input, steps[i], &up);
-        if (status == VTX_OK)
-            status = figure_with_step(job, figure, input, -steps[i], &down);
+        status = figures_beside(job, figure, input, steps[i], r, &down, &up);
         if (status != VTX_OK)
             return status;
         r->sensitivity[i] = (up - down) / (2 * steps[i]);

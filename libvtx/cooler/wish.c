@@ -67,6 +67,14 @@ static vtx_status refine(const struct wish *w, double a, double b, struct wish_a
     return status == VTX_OK ? answer_at(w, x, 0, answer) : status;
 }
 
+/* No answer just outside a point where the wish is met: either it fails between the edge and there, or it holds up to the edge. */
+static vtx_status refine_to_edge(const struct wish *w, double met, double unanswered, struct wish_answer *answer)
+{
+    double at_edge;
+    const double edge = answered_edge(w, met, unanswered, &at_edge);
+    return at_edge < 0 ? refine(w, edge, met, answer) : answer_at(w, edge, 1, answer);
+}
+
 /* Walks from the preferred end until the wish is met. */
 static vtx_status walk(const struct wish *w, const double x[], const double m[], struct wish_answer *answer)
 {
@@ -78,12 +86,7 @@ static vtx_status walk(const struct wish *w, const double x[], const double m[],
             continue;
         if (k == 0)
             return answer_at(w, x[i], 1, answer);
-        if (is_finite(m[before]))
-            return refine(w, x[before], x[i], answer);
-        /* No answer just outside: either the wish fails between the edge and here, or it holds up to the edge. */
-        double at_edge;
-        const double edge = answered_edge(w, x[i], x[before], &at_edge);
-        return at_edge < 0 ? refine(w, edge, x[i], answer) : answer_at(w, edge, 1, answer);
+        return is_finite(m[before]) ? refine(w, x[before], x[i], answer) : refine_to_edge(w, x[i], x[before], answer);
     }
     return VTX_NO_SOLUTION;
 }
@@ -96,6 +99,15 @@ static void climb_to_best(const struct wish *w, const double x[], const double m
     const vtx_status status = find_minimum(shortfall, &copy, x[best - 1], x[best + 1], w->tolerance, &answer->best_x);
     if (status != VTX_OK || !at_least(margin(w, answer->best_x), m[best]))
         answer->best_x = x[best];
+    /* Where answers end between the points the best may be the last of them. */
+    for (int beside = best - 1; beside <= best + 1; beside += 2) {
+        double at_edge;
+        if (is_finite(m[beside]))
+            continue;
+        const double edge = answered_edge(w, x[best], x[beside], &at_edge);
+        if (at_least(at_edge, margin(w, answer->best_x)))
+            answer->best_x = edge;
+    }
 }
 
 vtx_status search_wish(const struct wish *wish, struct wish_answer *answer)
@@ -121,5 +133,5 @@ vtx_status search_wish(const struct wish *wish, struct wish_answer *answer)
         return status;
     /* Met only on a summit narrower than the grid. */
     const double from = wish->choice == WISH_LOWEST ? x[best - 1] : x[best + 1];
-    return is_finite(margin(wish, from)) ? refine(wish, from, answer->best_x, answer) : answer_at(wish, answer->best_x, 0, answer);
+    return is_finite(margin(wish, from)) ? refine(wish, from, answer->best_x, answer) : refine_to_edge(wish, answer->best_x, from, answer);
 }

@@ -484,6 +484,21 @@ static void what_is_out_of_reach_is_named_with_the_best(void)
     EXPECT_STATUS(vtx_advise_valve(&described, &u, &readings, &goal, &advice), VTX_OUT_OF_RANGE);
 }
 
+/* A muffler that holds the hot air back. */
+static void a_cold_fraction_below_the_widest_valve_is_out_of_reach(void)
+{
+    const vtx_input_uncertainty u = ordinary();
+    const vtx_valve_goal goal = goal_of(VTX_GOAL_COLD_FRACTION, 0.3);
+    vtx_job described = described_job(VTX_AIR_IDEAL, 0);
+    vtx_valve_advice advice;
+    described.cooler.hot_conductance = 1.5e-8;
+    described.cooler.hot_critical_ratio = 0.3;
+    described.setting.cold_fraction = 0.65;
+    const vtx_service_readings readings = readings_at(&described, sets[0]);
+    EXPECT_STATUS(vtx_advise_valve(&described, &u, &readings, &goal, &advice), VTX_NO_SOLUTION);
+    EXPECT(advice.attainable_figure > 0.4 && advice.attainable_figure < 0.6 && advice.attainable_limit == VTX_LIMIT_RANGE_HIGH);
+}
+
 static void the_other_branch_is_found_when_asked_for(void)
 {
     const vtx_input_uncertainty u = ordinary();
@@ -732,6 +747,7 @@ static const struct test_case tests[] = {
     { "turning ends when it is good enough", turning_ends_when_it_is_good_enough },
     { "colder than wanted is no reason to turn", colder_than_wanted_is_no_reason_to_turn },
     { "what is out of reach is named with the best", what_is_out_of_reach_is_named_with_the_best },
+    { "a cold fraction below the widest valve is out of reach", a_cold_fraction_below_the_widest_valve_is_out_of_reach },
     { "the other branch is found when asked for", the_other_branch_is_found_when_asked_for },
     { "readings that do not see the valve are refused", readings_that_do_not_see_the_valve_are_refused },
     { "plans read first what tells most", plans_read_first_what_tells_most },

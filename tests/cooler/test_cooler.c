@@ -110,6 +110,46 @@ static void an_opening_held_repeats_the_point_that_it_came_from(void)
     }
 }
 
+/* A hot muffler: how wide the valve is decides little when the muffler holds the hot air back. */
+static void a_cold_fraction_that_no_opening_gives_is_refused(void)
+{
+    static const double impossible[][2] = { { 1.5e-8, 0.2 }, { 1.5e-8, 0.5 }, { 3e-8, 0.3 }, { 5e-9, 0.6 }, { 2e-9, 0.8 } };
+    struct random_state r;
+    int refused = 0, answered = 0;
+    for (size_t i = 0; i < sizeof impossible / sizeof impossible[0]; i++) {
+        struct bench b = sample(VTX_AIR_REAL);
+        vtx_operating_point p;
+        b.supply.pressure = 701325;
+        b.cooler.hot_conductance = impossible[i][0];
+        b.cooler.hot_critical_ratio = 0.3;
+        b.setting.cold_fraction = impossible[i][1];
+        EXPECT_STATUS(operate(&b, &p), VTX_NO_SOLUTION);
+        EXPECT(isnan(p.hot_pressure) && p.advisories == -1);
+    }
+    random_seed(&r, 27);
+    for (int i = 0; i < soak_count(600); i++) {
+        struct bench b = random_bench(&r, i % 4 ? VTX_AIR_IDEAL : VTX_AIR_REAL);
+        vtx_operating_point p, open;
+        b.cooler.hot_conductance = random_log_uniform(&r, 5e-7, 2e-5) * b.cooler.rated_free_air_flow;
+        b.cooler.hot_critical_ratio = random_uniform(&r, 0.1, 0.5);
+        b.setting.hot_back_pressure = i % 3 ? 0 : random_uniform(&r, 0, 1e5);
+        const vtx_status status = operate(&b, &p);
+        EXPECT(status == VTX_OK || status == VTX_NO_SOLUTION);
+        answered += status == VTX_OK;
+        refused += status == VTX_NO_SOLUTION;
+        if (status == VTX_OK) {
+            EXPECT(isfinite(p.valve_opening) && p.hot_pressure < p.chamber_pressure);
+            continue;
+        }
+        /* The widest valve that can be held still gives more. */
+        b.setting.held = VTX_HELD_VALVE_OPENING;
+        b.setting.valve_opening = 100;
+        EXPECT_OK(operate(&b, &open));
+        EXPECT(open.cold_fraction > b.setting.cold_fraction);
+    }
+    EXPECT(refused > 50 && answered > 50);
+}
+
 static void mass_is_conserved_and_the_second_law_holds(void)
 {
     struct random_state r;
@@ -305,6 +345,7 @@ static const struct test_case tests[] = {
     { "the ideal point is that of the golden vectors", the_ideal_point_is_that_of_the_golden_vectors },
     { "the rated point draws the rated flow", the_rated_point_draws_the_rated_flow },
     { "an opening held repeats the point that it came from", an_opening_held_repeats_the_point_that_it_came_from },
+    { "a cold fraction that no opening gives is refused", a_cold_fraction_that_no_opening_gives_is_refused },
     { "mass is conserved and the second law holds", mass_is_conserved_and_the_second_law_holds },
     { "more pressure is colder and draws more", more_pressure_is_colder_and_draws_more },
     { "a muffler costs cold, and with the opening held also cold fraction", a_muffler_costs_cold_and_with_the_opening_held_also_cold_fraction },

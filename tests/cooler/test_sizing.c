@@ -187,6 +187,36 @@ static void what_is_out_of_reach_says_what_binds(void)
             }
 }
 
+/* Down to where the valve is wide open and the muffler alone holds the hot air back. */
+static void cold_fractions_end_where_no_opening_gives_them(void)
+{
+    vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_operating_point p;
+    vtx_sizing answer;
+    job.supply.pressure = 701325;
+    job.cooler.hot_conductance = 1.5e-8;
+    job.cooler.hot_critical_ratio = 0.3;
+    EXPECT_STATUS(vtx_job_cold_fraction(&job, 260, VTX_BRANCH_MORE_COLD_AIR, &answer), VTX_NO_SOLUTION);
+    EXPECT(answer.attainable_limit == VTX_LIMIT_COOLER && answer.attainable_figure > 260);
+    vtx_job open = job;
+    open.setting.held = VTX_HELD_VALVE_OPENING;
+    open.setting.valve_opening = 100;
+    EXPECT_OK(vtx_job_evaluate(&open, &p, NULL));
+    EXPECT(answer.attainable_value < p.cold_fraction);
+    EXPECT_NEAR(answer.attainable_value, p.cold_fraction, 1e-3);
+    EXPECT_WITHIN(answer.attainable_figure, p.cold_temperature, 0.05);
+    /* One that can be had, from either side. */
+    EXPECT_OK(vtx_job_cold_fraction(&job, 262, VTX_BRANCH_MORE_COLD_AIR, &answer));
+    EXPECT(answer.limit == VTX_LIMIT_WISH);
+    job.setting.cold_fraction = answer.value;
+    EXPECT_OK(vtx_job_evaluate(&job, &p, NULL));
+    EXPECT_NEAR(p.cold_temperature, 262, 1e-8);
+    EXPECT(isfinite(p.valve_opening));
+    EXPECT_OK(vtx_job_cold_fraction(&job, 262, VTX_BRANCH_LESS_COLD_AIR, &answer));
+    EXPECT(answer.limit == VTX_LIMIT_COOLER && answer.figure < 262);
+    EXPECT_NEAR(answer.value, answer.attainable_value, 1e-10);
+}
+
 static void both_branches_of_the_cold_fraction_are_named(void)
 {
     for (int32_t model = VTX_AIR_IDEAL; model <= VTX_AIR_REAL; model++)
@@ -326,6 +356,7 @@ static const struct test_case tests[] = {
     { "forward of inverse gives the wish", forward_of_inverse_gives_the_wish },
     { "forward of inverse gives the wish at the work", forward_of_inverse_gives_the_wish_at_the_work },
     { "what is out of reach says what binds", what_is_out_of_reach_says_what_binds },
+    { "cold fractions end where no opening gives them", cold_fractions_end_where_no_opening_gives_them },
     { "both branches of the cold fraction are named", both_branches_of_the_cold_fraction_are_named },
     { "an impossible temperature says how cold it gets", an_impossible_temperature_says_how_cold_it_gets },
     { "the pressure for a capacity is found, or its limit named", the_pressure_for_a_capacity_is_found_or_its_limit_named },

@@ -152,10 +152,30 @@ static void the_line_counts_only_where_there_is_one(void)
     EXPECT(f.share[VTX_INPUT_LINE_LOSS - 580] > 0 && f.sensitivity[VTX_INPUT_LINE_LOSS - 580] < 0);
 }
 
+/* A muffler that lets no opening give less than about 0.515. */
+static void beside_the_last_opening_one_side_stands_for_both(void)
+{
+    vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_input_uncertainty u = { .setting = 0.03 };
+    vtx_figure_uncertainty edge, free;
+    job.supply.pressure = 701325;
+    job.cooler.hot_critical_ratio = 0.3;
+    job.setting.cold_fraction = 0.53;
+    EXPECT_OK(vtx_job_uncertainty(&job, &u, VTX_WISHED_COLD_TEMPERATURE, &free));
+    job.cooler.hot_conductance = 1.5e-8;
+    EXPECT_OK(vtx_job_uncertainty(&job, &u, VTX_WISHED_COLD_TEMPERATURE, &edge));
+    EXPECT(edge.advisories & VTX_ADVISORY_POORLY_DETERMINED && !(free.advisories & VTX_ADVISORY_POORLY_DETERMINED));
+    /* The muffler does not change the temperature of a cold fraction: the two slopes differ by curvature alone. */
+    EXPECT_NEAR(edge.standard_uncertainty, free.standard_uncertainty, 0.2);
+    job.setting.cold_fraction = 0.5;
+    EXPECT_STATUS(vtx_job_uncertainty(&job, &u, VTX_WISHED_COLD_TEMPERATURE, &edge), VTX_NO_SOLUTION);
+}
+
 static const struct test_case tests[] = {
     { "both orders agree with Monte Carlo", both_orders_agree_with_monte_carlo },
     { "the coldest setting needs the second order", the_coldest_setting_needs_the_second_order },
     { "an uncalibrated tube is what to measure next", an_uncalibrated_tube_is_what_to_measure_next },
     { "the line counts only where there is one", the_line_counts_only_where_there_is_one },
+    { "beside the last opening one side stands for both", beside_the_last_opening_one_side_stands_for_both },
 };
 TEST_SUITE(uncertainty, tests);

@@ -71,11 +71,29 @@ static void points_without_an_answer_are_passed_over(void)
     EXPECT_STATUS(search_wish(&w, &a), VTX_OUT_OF_RANGE);
 }
 
+static void the_best_may_be_where_answers_end(void)
+{
+    struct wish_answer a;
+    struct wish w = { patch, NULL, 0.9, 0, 1, 1e-12, WISH_AT_LEAST, WISH_LOWEST, 0, 0 };
+    EXPECT_STATUS(search_wish(&w, &a), VTX_NO_SOLUTION);
+    EXPECT_WITHIN(a.best_x, 0.6, 1e-11);
+    /* Met beyond the last point of the grid that has an answer. */
+    w.wanted = 0.6 - 1e-4;
+    EXPECT_OK(search_wish(&w, &a));
+    EXPECT_WITHIN(a.x, 0.6 - 1e-4, 1e-11);
+    EXPECT(!a.met_at_end);
+    w.choice = WISH_HIGHEST;
+    EXPECT_OK(search_wish(&w, &a));
+    EXPECT_WITHIN(a.x, 0.6, 1e-11);
+    EXPECT(a.met_at_end);
+}
+
 static const struct test_case tests[] = {
     { "both branches are found", both_branches_are_found },
     { "a wish met throughout is bound by the range", a_wish_met_throughout_is_bound_by_the_range },
     { "an impossible wish says how near it comes", an_impossible_wish_says_how_near_it_comes },
     { "a peak between two grid points is seen", a_peak_between_two_grid_points_is_seen },
     { "points without an answer are passed over", points_without_an_answer_are_passed_over },
+    { "the best may be where answers end", the_best_may_be_where_answers_end },
 };
 TEST_SUITE(wish, tests);
