@@ -146,7 +146,8 @@ VTX_API vtx_status vtx_gauge_pressure(double ambient_pressure, double pressure, 
  *
  * status    none: returns static text or null, cannot fail
  * note      also accepted: superscript 2 and 3, a blank, *, - or a centred dot for the product, the degree sign for deg, the Greek letter for u in um and uPa.s (UTF-8)
- * note      pressures: every unit of VTX_DIMENSION_PRESSURE_DIFFERENCE followed by (a), (abs), (g) or (gauge), and bara, barg, psia, psig
+ * note      pressures: absolute ones, (a), then gauge ones, (g); the latter for calls that know the barometer: vtx_pressure_to_si,
+ *           vtx_pressure_from_si and those of quantity.h. (abs) and (gauge) are also accepted
  */
 VTX_API const char *vtx_unit_symbol(int32_t dimension, int32_t index);
 

@@ -202,6 +202,14 @@ static const struct unit units[] = {
     { "deg", VTX_DIMENSION_ANGLE, 0.017453292519943295, 0 },
 };
 
+/* Every unit of VTX_DIMENSION_PRESSURE_DIFFERENCE as a pressure, the SI unit first. For vtx_unit_symbol; marked_pressure knows more spellings. */
+static const char pressures[][SYMBOL_MAX] = {
+    "Pa(a)", "hPa(a)", "kPa(a)", "MPa(a)", "mbar(a)", "bar(a)", "bara", "psi(a)", "psia", "atm(a)", "kgf/cm2(a)", "N/mm2(a)", "Torr(a)",
+    "mmHg(a)", "inHg(a)", "inHg60F(a)", "mmH2O(a)", "inH2O(a)",
+    "Pa(g)", "hPa(g)", "kPa(g)", "MPa(g)", "mbar(g)", "bar(g)", "barg", "psi(g)", "psig", "atm(g)", "kgf/cm2(g)", "N/mm2(g)", "Torr(g)",
+    "mmHg(g)", "inHg(g)", "inHg60F(g)", "mmH2O(g)", "inH2O(g)",
+};
+
 /* Recognised only to be refused for the right reason. */
 static const char standard_flow[][SYMBOL_MAX] = {
     "scfm", "SCFM", "scfh", "SCFH", "slpm", "SLPM", "sl/min", "sL/min", "sm3/h", "Sm3/h", "Nm3/h", "Nm3/min", "Nl/min", "NL/min", "nl/min",
@@ -218,11 +226,12 @@ int is_dimension(int32_t dimension) { return dimension >= VTX_DIMENSION_NUMBER &
 
 const char *vtx_unit_symbol(int32_t dimension, int32_t index)
 {
-    const int32_t listed = dimension == VTX_DIMENSION_PRESSURE ? VTX_DIMENSION_PRESSURE_DIFFERENCE : dimension;
     if (index < 0)
         return NULL;
+    if (dimension == VTX_DIMENSION_PRESSURE)
+        return index < (int32_t)ARRAY_LENGTH(pressures) ? pressures[index] : NULL;
     for (size_t i = 0; i < ARRAY_LENGTH(units); i++)
-        if (units[i].dimension == listed && index-- == 0)
+        if (units[i].dimension == dimension && index-- == 0)
             return units[i].symbol;
     return NULL;
 }

@@ -32,15 +32,58 @@ static void every_unit_converts_back(void)
     EXPECT(symbols > 180);
 }
 
+static int is_gauge(const char *symbol) { return strstr(symbol, "(g)") || symbol[strlen(symbol) - 1] == 'g'; }
+
+/* A pressure is listed with its mark: all are accepted where the barometer is known, the absolute ones everywhere. */
+static void every_listed_pressure_is_accepted(void)
+{
+    const double ambient = 98000;
+    struct random_state r;
+    int32_t i;
+    random_seed(&r, 2);
+    for (i = 0; vtx_unit_symbol(VTX_DIMENSION_PRESSURE, i); i++) {
+        const char *symbol = vtx_unit_symbol(VTX_DIMENSION_PRESSURE, i);
+        const int gauge = is_gauge(symbol);
+        const double value = random_log_uniform(&r, 1e-3, 1e6);
+        double si = 0, back, again, zero;
+        EXPECT_OK(vtx_pressure_to_si(symbol, ambient, value, &si));
+        EXPECT_OK(vtx_pressure_from_si(symbol, ambient, si, &back));
+        EXPECT_OK(vtx_pressure_to_si(symbol, ambient, back, &again));
+        EXPECT_NEAR(again, si, 1e-15);
+        EXPECT_OK(vtx_pressure_from_si(symbol, ambient, ambient, &zero));
+        EXPECT((zero == 0) == gauge);
+        EXPECT_STATUS(vtx_unit_to_si(symbol, VTX_DIMENSION_PRESSURE, value, &again), gauge ? VTX_BAD_ARGUMENT : VTX_OK);
+        EXPECT(gauge ? isnan(again) : again == si);
+    }
+    EXPECT(i == 36);
+}
+
+static int pressure_is_listed(const char *unit, const char *mark)
+{
+    char wanted[40];
+    snprintf(wanted, sizeof wanted, "%s%s", unit, mark);
+    for (int32_t i = 0; vtx_unit_symbol(VTX_DIMENSION_PRESSURE, i); i++)
+        if (strcmp(vtx_unit_symbol(VTX_DIMENSION_PRESSURE, i), wanted) == 0)
+            return 1;
+    return 0;
+}
+
+static void every_unit_of_a_pressure_difference_is_listed_as_a_pressure(void)
+{
+    for (int32_t i = 0; vtx_unit_symbol(VTX_DIMENSION_PRESSURE_DIFFERENCE, i); i++) {
+        EXPECT(pressure_is_listed(vtx_unit_symbol(VTX_DIMENSION_PRESSURE_DIFFERENCE, i), "(a)"));
+        EXPECT(pressure_is_listed(vtx_unit_symbol(VTX_DIMENSION_PRESSURE_DIFFERENCE, i), "(g)"));
+    }
+    EXPECT(vtx_unit_symbol(VTX_DIMENSION_PRESSURE, -1) == NULL);
+}
+
 static void the_first_unit_of_each_dimension_is_SI(void)
 {
     for (int32_t d = VTX_DIMENSION_NUMBER; d <= VTX_DIMENSION_ANGLE; d++) {
         double si;
         EXPECT(vtx_unit_symbol(d, 0) != NULL);
-        if (d != VTX_DIMENSION_PRESSURE) {
-            EXPECT_OK(vtx_unit_to_si(vtx_unit_symbol(d, 0), d, 0.7, &si));
-            EXPECT(si == 0.7);
-        }
+        EXPECT_OK(vtx_unit_to_si(vtx_unit_symbol(d, 0), d, 0.7, &si));
+        EXPECT(si == 0.7);
         EXPECT(strcmp(vtx_dimension_text(d), "unknown dimension") != 0);
     }
     EXPECT(vtx_unit_symbol(0, 0) == NULL);
@@ -49,19 +92,20 @@ static void the_first_unit_of_each_dimension_is_SI(void)
     EXPECT(strcmp(vtx_dimension_text(0), "unknown dimension") == 0);
 }
 
-/* A symbol may serve two dimensions (K, in.lbf, N/mm2), but only where the table says so. */
+/* A symbol may serve two dimensions (K, in.lbf, N/mm2), but only where the table says so; a gauge pressure serves none without a barometer. */
 static void a_unit_of_another_dimension_is_refused(void)
 {
     static const char *const shared[] = { "K", "degR", "in.lbf", "ft.lbf", "N/mm2" };
     for (int32_t d = VTX_DIMENSION_NUMBER; d <= VTX_DIMENSION_ANGLE; d++)
         for (int32_t i = 0; vtx_unit_symbol(d, i); i++) {
+            const int gauge = d == VTX_DIMENSION_PRESSURE && is_gauge(vtx_unit_symbol(d, i));
             int owners = 0, may_share = 0;
             double si;
             for (int32_t other = VTX_DIMENSION_NUMBER; other <= VTX_DIMENSION_ANGLE; other++)
                 owners += vtx_unit_to_si(vtx_unit_symbol(d, i), other, 300, &si) == VTX_OK;
             for (size_t k = 0; k < sizeof shared / sizeof shared[0]; k++)
                 may_share |= strcmp(shared[k], vtx_unit_symbol(d, i)) == 0;
-            EXPECT(owners == 1 + may_share);
+            EXPECT(owners == 1 + may_share - gauge);
         }
 }
 
@@ -179,6 +223,8 @@ static void misuse_is_refused_and_poisons(void)
 static const struct test_case tests[] = {
     { "definitions are reproduced", definitions_are_reproduced },
     { "every unit converts back", every_unit_converts_back },
+    { "every listed pressure is accepted", every_listed_pressure_is_accepted },
+    { "every unit of a pressure difference is listed as a pressure", every_unit_of_a_pressure_difference_is_listed_as_a_pressure },
     { "the first unit of each dimension is SI", the_first_unit_of_each_dimension_is_SI },
     { "a unit of another dimension is refused", a_unit_of_another_dimension_is_refused },
     { "gauge zero is the barometer", gauge_zero_is_the_barometer },
