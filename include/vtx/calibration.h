@@ -61,8 +61,8 @@ typedef struct vtx_calibration {
  * hot leak is the mean of what is known of it, never below 0. A coordinate is fitted when the readings at least halve its prior deviation, else held; the exponent
  * needs three readings, all but the peak two.
  *
- * A tube may depart from the family of curves in four ways (field departure) and in any of them together. Once one explains more than chance
- * does in three quarters of tubes of the family, all are admitted to the covariance by Akaike's weights: the tube stays the family's, the
+ * A tube may depart from the family of curves in four ways (field departure) and in any of them together. Once one explains more than
+ * chance does in three quarters of tubes of the family, all are admitted to the covariance by Akaike's weights: the tube stays the family's, the
  * intervals cover both. A reading that the others contradict (one in a hundred calibrations by chance) is set aside, if that is more probable
  * than a tube that departs (one in ten does). Up to seven readings cannot outvote one: there each instrument of each is supposed wrong in turn
  * (5 % of readings hold a gross error); the tube is the mean over what is then believed, and the most probable supposition is named; its

@@ -87,8 +87,8 @@ VTX_API vtx_status vtx_chain_mass_flow(const vtx_chain_element *elements, size_t
  * state              out  -
  * joints             out  -     count + 1 of them; may be null
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also an end below 1e3 Pa), NOT_CONVERGED, NO_SOLUTION (more than passes; the most
- *           stands in attainable_mass_flow)
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also an end below 1e3 Pa), NOT_CONVERGED, NO_SOLUTION (more than passes;
+ *           attainable_mass_flow holds the most)
  * advisory  CHOKED, FIELD_UNAVAILABLE
  * accuracy  rounding of the elements' laws
  * source    the laws of the elements in series; mass and stagnation temperature go on from joint to joint

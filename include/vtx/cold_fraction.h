@@ -150,8 +150,8 @@ typedef struct vtx_opening_flow {
     int32_t spare;                /* 0 */
 } vtx_opening_flow;
 
-/* Cold fraction that the openings give, by flow balance of the swirl chamber: inlet nozzle in series with cold orifice and hot
- * valve in parallel, each a perfect-gas orifice at its own stream's temperature.
+/* Cold fraction that the openings give, by flow balance of the swirl chamber: inlet nozzle in series with the two outlets, which
+ * are parallel: cold orifice and hot valve. Each is a perfect-gas orifice at its own stream's temperature.
  *
  * tube               in   -
  * openings           in   -

@@ -160,8 +160,8 @@ VTX_API vtx_status vtx_line_diameter(const vtx_gas *gas, const vtx_line *line, d
  * length             out  m
  * state              out  -     may be null
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (length above 1e5 m), NOT_CONVERGED, NO_SOLUTION (not even without length, whose flow
- *           stands in attainable_mass_flow)
+ * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (length above 1e5 m), NOT_CONVERGED, NO_SOLUTION (not even without length;
+ *           attainable_mass_flow holds the flow of that)
  * advisory  CHOKED
  * accuracy  exact inverse of vtx_line_mass_flow, within 1e-10 of the flow
  * source    as vtx_line_mass_flow
