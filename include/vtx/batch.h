@@ -3,6 +3,10 @@
  * Not a vector language: a batch call does what a loop of scalar calls would, item by item, to the same bits.
  * See also: each room's header, whose batch prototypes stand at its end.
  *
+ * Calls that answer a status and take a number or a parameter struct have a batch form. Those that take arrays or text
+ * (vtx_chain_mass_flow, vtx_unit_to_si) have none, nor have those that take selectors alone (vtx_reference_state,
+ * vtx_water_class_dew_point), whose one answer would stand in the whole column, nor vtx_*_init.
+ *
  * vtx_f_batch takes the number of items n and then the arguments of vtx_f in the same order:
  *
  *   double, parameter struct   pointer and byte stride (ptrdiff_t; 0 repeats one value; negative allowed)
