@@ -21,8 +21,8 @@ enum vtx_held {
 
 /* How the supply's humidity is stated. A dryer's pressure dew point below 0 degC is by trade usage a frost point. */
 enum vtx_supply_humidity {
-    VTX_SUPPLY_DEW_POINT = 505,     /* K, over liquid water, at humidity_pressure */
-    VTX_SUPPLY_FROST_POINT = 506,   /* K, over ice, at humidity_pressure */
+    VTX_SUPPLY_DEW_POINT = 505,     /* K, over liquid water, at humidity_pressure; 233.15 K and up */
+    VTX_SUPPLY_FROST_POINT = 506,   /* K, over ice, at humidity_pressure; 173.15 to 273.16 K: what a dryer's "-40" is */
     VTX_SUPPLY_HUMIDITY_RATIO = 507 /* kg water per kg dry air, liquid included */
 };
 
@@ -31,11 +31,15 @@ enum vtx_cooler_kind {
     VTX_COOLER_FIXED = 511       /* set in the works to its rated cold fraction */
 };
 
-/* Compressed air as it stands at the start of the line, or at the cooler when there is no line. */
+/* Compressed air as it stands at the start of the line, or at the cooler when there is no line.
+ *
+ * caution   a dryer's "-40 degC" is VTX_SUPPLY_FROST_POINT, 233.15 K. As VTX_SUPPLY_DEW_POINT, the kind that vtx_supply_init sets, the same
+ *           number is as valid and means 47 % more water, at -20 degC 21 %. No advisory tells the two apart
+ */
 typedef struct vtx_supply {
     double pressure;          /* Pa absolute, stagnation */
     double temperature;       /* K, stagnation */
-    double humidity;          /* K or kg/kg, as humidity_kind says */
+    double humidity;          /* K or kg/kg, as humidity_kind says: below 273.16 K mind the caution above */
     double humidity_pressure; /* Pa absolute, pressure at which the dew or frost point was read; 0: the supply's own pressure */
     double reserved[4];       /* 0 */
     int32_t humidity_kind;    /* enum vtx_supply_humidity */
@@ -137,6 +141,7 @@ typedef struct vtx_operating_point {
  * supply    out  -
  *
  * status    OK, BAD_ARGUMENT
+ * caution   for a dryer that dries below 0 degC set humidity_kind to VTX_SUPPLY_FROST_POINT: see vtx_supply
  */
 VTX_API vtx_status vtx_supply_init(vtx_supply *supply);
 

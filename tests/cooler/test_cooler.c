@@ -239,6 +239,24 @@ static void a_wet_feed_freezes_and_a_dry_one_does_not(void)
     EXPECT(wet.advisories & VTX_ADVISORY_FREEZING);
 }
 
+static double water_of(int32_t kind, double humidity)
+{
+    struct bench b = sample(VTX_AIR_REAL);
+    double water;
+    b.supply.pressure = 8e5;
+    b.supply.humidity_kind = kind;
+    b.supply.humidity = humidity;
+    EXPECT_OK(vtx_supply_humidity_ratio(&b.supply, VTX_AIR_REAL, &water));
+    return water;
+}
+
+/* What the caution at vtx_supply says of it. */
+static void a_frost_point_taken_for_a_dew_point_means_more_water(void)
+{
+    EXPECT_WITHIN(water_of(VTX_SUPPLY_DEW_POINT, 233.15) / water_of(VTX_SUPPLY_FROST_POINT, 233.15), 1.47, 0.005);
+    EXPECT_WITHIN(water_of(VTX_SUPPLY_DEW_POINT, 253.15) / water_of(VTX_SUPPLY_FROST_POINT, 253.15), 1.21, 0.005);
+}
+
 /* The chamber's pressure decides, not the cold outlet's: nozzles that stay below Mach 1 are warmer in the throat. */
 static void the_verdict_on_the_throat_is_that_of_its_temperature(void)
 {
@@ -351,6 +369,7 @@ static const struct test_case tests[] = {
     { "a muffler costs cold, and with the opening held also cold fraction", a_muffler_costs_cold_and_with_the_opening_held_also_cold_fraction },
     { "an exchanged inlet nozzle changes the flow and says what it assumes", an_exchanged_inlet_nozzle_changes_the_flow_and_says_what_it_assumes },
     { "a wet feed freezes and a dry one does not", a_wet_feed_freezes_and_a_dry_one_does_not },
+    { "a frost point taken for a dew point means more water", a_frost_point_taken_for_a_dew_point_means_more_water },
     { "the verdict on the throat is that of its temperature", the_verdict_on_the_throat_is_that_of_its_temperature },
     { "the bare outlet is judged as any surface", the_bare_outlet_is_judged_as_any_surface },
     { "an outlet below freezing is ordinary", an_outlet_below_freezing_is_ordinary },
