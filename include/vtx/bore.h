@@ -23,10 +23,12 @@ enum vtx_bore_series {
 /* One standard bore. */
 typedef struct vtx_bore {
     double diameter;         /* m  bore */
-    double outside_diameter; /* m  NaN for hose, whose wall differs from kind to kind */
+    double outside_diameter; /* m  NaN with FIELD_UNAVAILABLE for hose, whose wall differs from kind to kind */
     double roughness;        /* m  1.5e-6 drawn tube and hose, 4.6e-5 steel; galvanised or rusted steel is rougher: 1.5e-4 */
     int32_t series;          /* -  of vtx_bore_series */
     int32_t index;           /* -  0.. in its series */
+    int32_t advisories;      /* -  FIELD_UNAVAILABLE: hose */
+    int32_t spare;           /* 0 */
 } vtx_bore;
 
 /* Number of bores in a series.
@@ -45,6 +47,7 @@ VTX_API vtx_status vtx_bore_count(int32_t series, int32_t *count);
  * bore    out  -
  *
  * status    OK, BAD_ARGUMENT
+ * advisory  FIELD_UNAVAILABLE
  * accuracy  as printed, 0.01 mm; pipe mills are allowed 12.5 % of the wall
  * source    see vtx_bore_series; roughness from memory
  */
@@ -57,6 +60,7 @@ VTX_API vtx_status vtx_bore_at(int32_t series, int32_t index, vtx_bore *bore);
  * bore      out  -
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION (wider than the widest)
+ * advisory  FIELD_UNAVAILABLE
  * accuracy  as vtx_bore_at
  * source    as vtx_bore_at
  */

@@ -75,10 +75,13 @@ vtx_status vtx_bore_at(int32_t series, int32_t index, vtx_bore *bore)
         return fail(bore, VTX_BAD_ARGUMENT);
     const int is_pipe = series == VTX_BORE_SCHEDULE_40 || series == VTX_BORE_EN10255_MEDIUM;
     bore->diameter = sizes[index].bore * 1e-3;
-    bore->outside_diameter = sizes[index].outside > 0 ? sizes[index].outside * 1e-3 : quiet_nan();
+    const int has_outside = sizes[index].outside > 0;
+    bore->outside_diameter = has_outside ? sizes[index].outside * 1e-3 : quiet_nan();
     bore->roughness = is_pipe ? steel_roughness : smooth_roughness;
     bore->series = series;
     bore->index = index;
+    bore->advisories = has_outside ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE;
+    bore->spare = 0;
     return VTX_OK;
 }
 

@@ -1407,7 +1407,7 @@ const struct call_description calls_flow[] = {
     { "vtx_bore_at_least", bore_at_least_call, bore_at_least_columns, 3,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e-4, 2 },
-        { CALL_OUT, sizeof(vtx_bore), "vtx_bore", "dddii", 0 } } },
+        { CALL_OUT, sizeof(vtx_bore), "vtx_bore", "dddiiii", 0 } } },
     { "vtx_chain_hose", chain_hose_call, chain_hose_columns, 3,
       { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 1e-4, 2 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 1e5 },

@@ -33,7 +33,9 @@ static void every_series_rises_and_has_names(void)
             EXPECT_OK(vtx_bore_at(all[i].series, k, &bore));
             EXPECT(bore.diameter > before && bore.diameter < 0.2);
             EXPECT(isnan(bore.outside_diameter) || bore.outside_diameter > bore.diameter + 1.9e-3);
-            EXPECT(bore.series == all[i].series && bore.index == k && bore.roughness > 0);
+            EXPECT(bore.series == all[i].series && bore.index == k && bore.roughness > 0 && bore.spare == 0);
+            EXPECT(bore.advisories == (isnan(bore.outside_diameter) ? VTX_ADVISORY_FIELD_UNAVAILABLE : 0));
+            EXPECT((bore.advisories != 0) == (strstr(vtx_bore_name(all[i].series, k), "hose") != NULL));
             EXPECT(strlen(vtx_bore_name(all[i].series, k)) > 8 && strcmp(vtx_bore_name(all[i].series, k), "unknown bore") != 0);
             EXPECT_OK(vtx_bore_at_least(all[i].series, bore.diameter, &found));
             EXPECT(found.index == k);
@@ -44,7 +46,7 @@ static void every_series_rises_and_has_names(void)
         vtx_bore bore;
         EXPECT_STATUS(vtx_bore_at_least(all[i].series, before * 1.0001, &bore), VTX_NO_SOLUTION);
         EXPECT_STATUS(vtx_bore_at(all[i].series, count, &bore), VTX_BAD_ARGUMENT);
-        EXPECT(isnan(bore.diameter) && bore.series == -1 && bore.index == -1);
+        EXPECT(isnan(bore.diameter) && bore.series == -1 && bore.index == -1 && bore.advisories == -1);
         EXPECT(strcmp(vtx_bore_name(all[i].series, count), "unknown bore") == 0);
     }
 }
