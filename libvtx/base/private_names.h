@@ -147,6 +147,7 @@
 #define reference_fraction vtx_private_reference_fraction
 #define room_coefficient vtx_private_room_coefficient
 #define root_between vtx_private_root_between
+#define rough_log_enhancement vtx_private_rough_log_enhancement
 #define scale_from_si vtx_private_scale_from_si
 #define scale_to_si vtx_private_scale_to_si
 #define search_wish vtx_private_search_wish

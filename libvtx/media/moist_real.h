@@ -123,6 +123,9 @@ static ALWAYS_INLINE struct real_gas real_gas_inline(const struct real_temperatu
 
 struct real_gas real_gas(const struct real_temperature *t, double pressure, double x);
 
+/* ln of the enhancement factor, within a few hundredths of it: for starts. */
+double rough_log_enhancement(double temperature, double pressure, double partial);
+
 double real_saturation_fraction(const struct real_temperature *t, double pressure, int32_t phase);
 double real_saturation_temperature(double pressure, double x, int32_t phase);
 struct condensate real_condensate(const struct real_temperature *t, double pressure, int32_t phase);

@@ -88,11 +88,22 @@ static double ideal_wet_bulb(struct wick *w, double lowest)
     return searched_wet_bulb(w, lowest);
 }
 
+/* By how much the enhancement factor lowers a wet bulb, roughly: its vapour's heat over the slope of the excess. Not by more than half of
+ * the depression, so that the search for a saturated gas still starts at its own temperature, which is the answer. */
+static double lowered_by_enhancement(const struct wick *w, double wet_bulb)
+{
+    const double evaporation = 45e3 /* J/mol */, t = larger(wet_bulb, SUPERCOOLED_TEMPERATURE_MIN);
+    const double pure = liquid_saturation_pressure(t), heat = pure / w->pressure * evaporation;
+    const double factor = larger(rough_log_enhancement(t, w->pressure, pure), 0);
+    const double most = 0.5 * (w->temperature - wet_bulb);
+    return within(factor * heat / (29.1 + heat * evaporation / (gas_constant * square(t))), 0, larger(most, 0));
+}
+
 /* The ideal wet bulb is within 3 K and costs a tenth of a step: it tells the wick unless near 273.16 K, and the start. */
 static double real_wet_bulb(struct wick *w, double lowest)
 {
     double slope;
-    const double start = ideal_wet_bulb(w, lowest);
+    const double ideal = ideal_wet_bulb(w, lowest), start = ideal - lowered_by_enhancement(w, ideal);
     w->phase = start > triple_temperature ? PHASE_LIQUID : PHASE_ICE;
     if (fabs(start - triple_temperature) < 3) {
         w->phase = PHASE_LIQUID;

@@ -141,8 +141,7 @@ double real_saturation_fraction(const struct real_temperature *t, double pressur
     return x;
 }
 
-/* ln of the enhancement factor near a temperature, within a few hundredths of it: for starts. */
-static double rough_log_enhancement(double temperature, double pressure, double partial)
+double rough_log_enhancement(double temperature, double pressure, double partial)
 {
     const double cold = exp((310 - temperature) / 60), part = 3.1e-7 * partial / pressure;
     return (pressure - partial) * (1.6e-8 + (1.06e-8 + part) * cold);
