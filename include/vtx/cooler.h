@@ -65,8 +65,8 @@ typedef struct vtx_cooler {
     double rated_cold_pressure;    /* Pa absolute, at the cold outlet */
     double rated_hot_pressure;     /* Pa absolute, at the hot outlet */
     double rated_cold_fraction;    /* - */
-    double cold_fraction_min;      /* -, lower end of the valve's range */
-    double cold_fraction_max;      /* -, upper end of the valve's range */
+    double cold_fraction_min;      /* -, lower end of the range covered: below it a held cold fraction is refused, a held opening EXTRAPOLATED */
+    double cold_fraction_max;      /* -, upper end, likewise */
     double chamber_pressure_ratio; /* -, swirl chamber over inlet pressure at the rated point; used with the opening held */
     double inlet_area_factor;      /* -, inlet nozzle's area over that of the rated one: 1 unless it was exchanged or is worn */
     double cold_area_factor;       /* -, area of the tube's cold opening over that of the rated one: below 1 when ice or dirt narrows it */
@@ -85,10 +85,10 @@ typedef struct vtx_cooler {
 
 /* How the cooler is set. */
 typedef struct vtx_cooler_setting {
-    double cold_fraction; /* -, used when the cold fraction is held */
-    double valve_opening; /* -, hot valve's effective area over that at the rated point, used when the opening is held */
-    double cold_back_pressure; /* Pa above the site's pressure, behind the cold outlets' accessories */
-    double hot_back_pressure;  /* Pa above the site's pressure, behind the hot outlet's accessories */
+    double cold_fraction; /* -, cooler's cold_fraction_min..cold_fraction_max, a fixed cooler's rated one; used when the cold fraction is held */
+    double valve_opening; /* -, 0..100, a fixed cooler's 1; hot valve's effective area over that at the rated point, 0 shut; used when the opening is held */
+    double cold_back_pressure; /* Pa above the site's pressure, 0..1e6, behind the cold outlets' accessories */
+    double hot_back_pressure;  /* Pa above the site's pressure, 0..1e6, behind the hot outlet's accessories */
     double reserved[4];   /* 0 */
     int32_t held;         /* enum vtx_held */
     int32_t model;        /* enum vtx_air_model */
@@ -231,7 +231,8 @@ VTX_API vtx_status vtx_cooler_inlet_area(const vtx_cooler *cooler, double *area)
  *           what is behind the hot outlet would need more pressure than the chamber has: vtx_job_cold_fraction of sizing.h says what
  *           can be had), NOT_CONVERGED
  * advisory  CHOKED (inlet nozzle), CONDENSING, FREEZING, STATIC_FREEZING, SWEATING, FROSTING (bare cold outlet), TOUCH_COLD, TOUCH_HOT,
- *           UNCALIBRATED, EFFICIENCY_ASSUMED (inlet nozzle exchanged), FIELD_UNAVAILABLE, EXTRAPOLATED, SECOND_LAW_LIMITED
+ *           UNCALIBRATED, EFFICIENCY_ASSUMED (inlet nozzle exchanged), FIELD_UNAVAILABLE, SECOND_LAW_LIMITED, EXTRAPOLATED (that of
+ *           separation.h; or the opening held gives a cold fraction outside cold_fraction_min..cold_fraction_max)
  * accuracy  flow that of the data sheet; temperatures that of the tube's band, which the low and high fields carry
  * source    separation.h, restriction.h, moist_air.h
  * caution   cold outlets burn skin by frost, hot outlets by heat; the air is under pressure: shut off, vent and lock out before opening

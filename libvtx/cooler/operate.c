@@ -128,6 +128,9 @@ static void fill_water(const struct operation *o, const struct network_flow *flo
 static const double bare_metal_effusivity = 20000;
 static const double finger_contact_time = 10;
 
+/* An opening found for an end of the range must not be called beyond it. */
+static const double fraction_rounding = 1e-9;
+
 static int32_t touch_advisories(double surface_temperature)
 {
     vtx_skin skin;
@@ -151,6 +154,13 @@ static vtx_status separate(const struct operation *o, double inlet_pressure, con
 }
 
 /* A bare cold tube as cold as the air in it: the careful side. */
+/* A valve that is held may leave the range that the cooler is described for; a cold fraction that is held is refused there. */
+static int32_t range_advisory(const struct operation *o, double cold_fraction)
+{
+    const int inside = cold_fraction >= o->cooler->cold_fraction_min - fraction_rounding && cold_fraction <= o->cooler->cold_fraction_max + fraction_rounding;
+    return inside ? 0 : VTX_ADVISORY_EXTRAPOLATED;
+}
+
 static void fill_surroundings(const struct operation *o, vtx_operating_point *p)
 {
     const int32_t model = o->setting->model;
@@ -203,6 +213,7 @@ vtx_status operation_point(const struct operation *o, double inlet_pressure, con
     p->advisories = s.advisories | (flow->choked ? VTX_ADVISORY_CHOKED : 0)
         | (is_finite(flow->valve_opening) ? 0 : VTX_ADVISORY_FIELD_UNAVAILABLE)
         | (o->cooler->inlet_area_factor != 1 ? VTX_ADVISORY_EFFICIENCY_ASSUMED : 0);
+    p->advisories |= range_advisory(o, flow->cold_fraction);
     fill_capacities(o, target_temperature, &s, p);
     fill_water(o, flow, &s, p);
     fill_surroundings(o, p);

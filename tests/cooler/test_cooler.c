@@ -150,6 +150,30 @@ static void a_cold_fraction_that_no_opening_gives_is_refused(void)
     EXPECT(refused > 50 && answered > 50);
 }
 
+static void a_valve_beyond_the_range_of_cold_fractions_says_so(void)
+{
+    for (int32_t model = VTX_AIR_IDEAL; model <= VTX_AIR_REAL; model++) {
+        struct bench b = sample(model);
+        vtx_operating_point p;
+        b.supply.pressure = 4e5; /* at more the hot air leaves the range of the real gas */
+        b.setting.cold_fraction = b.cooler.cold_fraction_max;
+        EXPECT_OK(operate(&b, &p));
+        EXPECT(!(p.advisories & VTX_ADVISORY_EXTRAPOLATED));
+        b.setting.held = VTX_HELD_VALVE_OPENING;
+        b.setting.valve_opening = p.valve_opening;
+        EXPECT_OK(operate(&b, &p));
+        EXPECT(!(p.advisories & VTX_ADVISORY_EXTRAPOLATED));
+        b.setting.valve_opening = 0.2;
+        EXPECT_OK(operate(&b, &p));
+        EXPECT(p.cold_fraction > b.cooler.cold_fraction_max && p.advisories & VTX_ADVISORY_EXTRAPOLATED);
+        b.setting.valve_opening = 100;
+        EXPECT_OK(operate(&b, &p));
+        EXPECT(p.cold_fraction < b.cooler.cold_fraction_min && p.advisories & VTX_ADVISORY_EXTRAPOLATED);
+        b.setting.valve_opening = 100.1;
+        EXPECT_STATUS(operate(&b, &p), VTX_OUT_OF_RANGE);
+    }
+}
+
 static void mass_is_conserved_and_the_second_law_holds(void)
 {
     struct random_state r;
@@ -364,6 +388,7 @@ static const struct test_case tests[] = {
     { "the rated point draws the rated flow", the_rated_point_draws_the_rated_flow },
     { "an opening held repeats the point that it came from", an_opening_held_repeats_the_point_that_it_came_from },
     { "a cold fraction that no opening gives is refused", a_cold_fraction_that_no_opening_gives_is_refused },
+    { "a valve beyond the range of cold fractions says so", a_valve_beyond_the_range_of_cold_fractions_says_so },
     { "mass is conserved and the second law holds", mass_is_conserved_and_the_second_law_holds },
     { "more pressure is colder and draws more", more_pressure_is_colder_and_draws_more },
     { "a muffler costs cold, and with the opening held also cold fraction", a_muffler_costs_cold_and_with_the_opening_held_also_cold_fraction },
