@@ -112,6 +112,7 @@
 #define moist_saturation_fraction vtx_private_moist_saturation_fraction
 #define moist_saturation_temperature vtx_private_moist_saturation_temperature
 #define moist_state vtx_private_moist_state
+#define moist_state_of_humidity vtx_private_moist_state_of_humidity
 #define moist_throttle vtx_private_moist_throttle
 #define moist_vapour vtx_private_moist_vapour
 #define moist_vapour_fraction vtx_private_moist_vapour_fraction

@@ -42,15 +42,11 @@ vtx_status vtx_saturation_humidity_ratio(int32_t model, double pressure, double 
 
 vtx_status vtx_moist_air_at(int32_t model, double pressure, double temperature, int32_t property, double value, vtx_moist_air *state)
 {
-    struct moist_mixture air;
     vtx_status status = worse(require(state != NULL), moist_check(model, pressure, temperature));
     status = worse(status, worse(check_finite(value), check_humidity_measure(property)));
     if (status == VTX_OK)
-        status = moist_from_humidity(model, pressure, temperature, property, value, &air);
-    if (status != VTX_OK)
-        return POISON_STRUCT(state, vtx_moist_air, advisories, status);
-    moist_state(model, &air, state);
-    return VTX_OK;
+        status = moist_state_of_humidity(model, pressure, temperature, property, value, state);
+    return status == VTX_OK ? VTX_OK : POISON_STRUCT(state, vtx_moist_air, advisories, status);
 }
 
 /* What weather years ask for; NaN for all else. */

@@ -4,17 +4,19 @@
 /* What a caller's own rounding may put above saturation and still be saturated. */
 static const double excess_allowed = 1e-12;
 
-double reference_fraction(const struct moist_place *place, int32_t phase)
+double reference_fraction(struct moist_place *place, int32_t phase)
 {
-    const double ideal = pure_saturation_pressure(place->at.temperature, phase) / place->pressure;
-    if (place->model == VTX_AIR_IDEAL || ideal >= 1)
-        return ideal;
-    return real_saturation_fraction(&place->at, place->pressure, phase);
+    double *known = phase == PHASE_ICE ? &place->over_ice : &place->over_liquid;
+    if (*known == 0) {
+        const double ideal = pure_saturation_pressure(place->at.temperature, phase) / place->pressure;
+        *known = place->model == VTX_AIR_IDEAL || ideal >= 1 ? ideal : real_saturation_fraction(&place->at, place->pressure, phase);
+    }
+    return *known;
 }
 
 /* Vapour may not exceed saturation over liquid. Half of Raoult's fraction is below that wherever the model is used, so that dry air
  * is spared the search. */
-static vtx_status limit_to_liquid(const struct moist_place *place, double *x)
+static vtx_status limit_to_liquid(struct moist_place *place, double *x)
 {
     if (!(*x >= 0) || *x > 1)
         return VTX_BAD_ARGUMENT;
@@ -27,7 +29,7 @@ static vtx_status limit_to_liquid(const struct moist_place *place, double *x)
     return VTX_OK;
 }
 
-static vtx_status vapour_of_relative_humidity(const struct moist_place *place, int32_t phase, double value, double *x)
+static vtx_status vapour_of_relative_humidity(struct moist_place *place, int32_t phase, double value, double *x)
 {
     const double reference = reference_fraction(place, phase);
     *x = value * reference;
@@ -51,7 +53,7 @@ vtx_status moist_fraction_of_saturation(int32_t model, double pressure, double p
 }
 
 /* A dew point may not lie above the air's temperature; a frost point may, as far as supercooled liquid holds its vapour back. */
-static vtx_status vapour_of_point(const struct moist_place *place, int32_t phase, double value, double *x)
+static vtx_status vapour_of_point(struct moist_place *place, int32_t phase, double value, double *x)
 {
     const double temperature = place->at.temperature;
     const vtx_status status = moist_fraction_of_saturation(place->model, place->pressure, value, phase, x);
@@ -63,7 +65,7 @@ static vtx_status vapour_of_point(const struct moist_place *place, int32_t phase
 }
 
 /* The gas's volume hardly depends on how much vapour there is: a fixed point on the mole fraction, short of more than can be. */
-static vtx_status vapour_of_absolute_humidity(const struct moist_place *place, double value, double *x)
+static vtx_status vapour_of_absolute_humidity(struct moist_place *place, double value, double *x)
 {
     const double temperature = place->at.temperature, pressure = place->pressure;
     const vtx_status status = check_amount(value, 1e3);
@@ -86,7 +88,7 @@ static vtx_status vapour_of_absolute_humidity(const struct moist_place *place, d
     return limit_to_liquid(place, x);
 }
 
-static vtx_status vapour_of_wet_bulb(const struct moist_place *place, double wet_bulb, double *x)
+static vtx_status vapour_of_wet_bulb(struct moist_place *place, double wet_bulb, double *x)
 {
     /* Below 150 K all the vapour that air can hold lies within the rounding of the wet bulb: 3e-9 K. */
     const double rounding = 1e-12;
@@ -110,7 +112,7 @@ static vtx_status vapour_of_wet_bulb(const struct moist_place *place, double wet
     return VTX_OK;
 }
 
-static vtx_status vapour_of_total_water(const struct moist_place *place, double total, double *x, int *condenses)
+static vtx_status vapour_of_total_water(struct moist_place *place, double total, double *x, int *condenses)
 {
     const vtx_status status = moist_check_water(total);
     const int32_t phase = stable_phase(place->at.temperature);
@@ -125,7 +127,7 @@ static vtx_status vapour_of_total_water(const struct moist_place *place, double 
     return VTX_OK;
 }
 
-vtx_status vapour_of_humidity(const struct moist_place *place, int32_t property, double value, double *x, int *condenses)
+vtx_status vapour_of_humidity(struct moist_place *place, int32_t property, double value, double *x, int *condenses)
 {
     vtx_status status;
     *condenses = 0;
@@ -149,7 +151,7 @@ vtx_status vapour_of_humidity(const struct moist_place *place, int32_t property,
     return status;
 }
 
-void vapour_mixture(const struct moist_place *place, double x, struct moist_mixture *out)
+void vapour_mixture(struct moist_place *place, double x, struct moist_mixture *out)
 {
     const double ratio = moist_humidity_ratio(place->model, x);
     if (place->model == VTX_AIR_IDEAL)
@@ -158,25 +160,30 @@ void vapour_mixture(const struct moist_place *place, double x, struct moist_mixt
         real_mixture(&place->at, place->pressure, ratio, x, PHASE_NONE, out);
 }
 
+static vtx_status mixture_of_humidity(struct moist_place *place, int32_t property, double value, struct moist_mixture *out)
+{
+    int condenses;
+    double x;
+    const vtx_status status = vapour_of_humidity(place, property, value, &x, &condenses);
+    if (status != VTX_OK)
+        return status;
+    if (property == VTX_HUMIDITY_RATIO)
+        moist_equilibrium(place->model, place->pressure, place->at.temperature, value, out);
+    else
+        vapour_mixture(place, x, out);
+    return VTX_OK;
+}
+
 vtx_status moist_from_humidity(int32_t model, double pressure, double temperature, int32_t property, double value,
                                struct moist_mixture *out)
 {
     struct moist_place place;
-    int condenses;
-    double x;
     put_moist_place(&place, model, pressure, temperature);
-    const vtx_status status = vapour_of_humidity(&place, property, value, &x, &condenses);
-    if (status != VTX_OK)
-        return status;
-    if (property == VTX_HUMIDITY_RATIO)
-        moist_equilibrium(model, pressure, temperature, value, out);
-    else
-        vapour_mixture(&place, x, out);
-    return VTX_OK;
+    return mixture_of_humidity(&place, property, value, out);
 }
 
 /* Of a gas that is saturated because it carries condensate the points are its temperature. */
-static double dew_point(const struct moist_place *place, double x, int32_t phase, int32_t condensed)
+static double dew_point(struct moist_place *place, double x, int32_t phase, int32_t condensed)
 {
     if (condensed == phase || condensed == PHASE_BOTH)
         return place->at.temperature;
@@ -184,7 +191,7 @@ static double dew_point(const struct moist_place *place, double x, int32_t phase
 }
 
 /* One humidity measure of a gas with the fraction x of vapour, which carries the condensed phase or none. */
-static double humidity_measure(const struct moist_place *place, double x, int32_t condensed, int32_t property)
+static double humidity_measure(struct moist_place *place, double x, int32_t condensed, int32_t property)
 {
     const int32_t stable = stable_phase(place->at.temperature);
     int32_t advisories = 0;
@@ -233,14 +240,13 @@ double moist_property(int32_t model, const struct moist_mixture *air, int32_t pr
     return humidity_measure(&place, air->vapour_fraction, air->phase, property);
 }
 
-void moist_state(int32_t model, const struct moist_mixture *air, vtx_moist_air *state)
+static void state_at(struct moist_place *place, const struct moist_mixture *air, vtx_moist_air *state)
 {
-    struct moist_place place;
-    put_moist_place(&place, model, air->pressure, air->temperature);
+    const int32_t model = place->model;
     const int32_t stable = stable_phase(air->temperature);
     const double x = air->vapour_fraction, pure = pure_saturation_pressure(air->temperature, stable);
-    const double over_liquid = reference_fraction(&place, PHASE_LIQUID);
-    const double over_stable = stable == PHASE_ICE ? reference_fraction(&place, PHASE_ICE) : over_liquid;
+    const double over_liquid = reference_fraction(place, PHASE_LIQUID);
+    const double over_stable = stable == PHASE_ICE ? reference_fraction(place, PHASE_ICE) : over_liquid;
     const int limited = model == VTX_AIR_REAL && pure >= air->pressure;
     memset(state, 0, sizeof *state);
     state->pressure = air->pressure;
@@ -249,10 +255,10 @@ void moist_state(int32_t model, const struct moist_mixture *air, vtx_moist_air *
     state->vapour_fraction = x;
     state->relative_humidity = x / over_liquid;
     state->relative_humidity_ice = x / over_stable;
-    state->dew_point = dew_point(&place, x, PHASE_LIQUID, air->phase);
-    state->frost_point = dew_point(&place, x, PHASE_ICE, air->phase);
+    state->dew_point = dew_point(place, x, PHASE_LIQUID, air->phase);
+    state->frost_point = dew_point(place, x, PHASE_ICE, air->phase);
     state->advisories = air->advisories | (limited ? VTX_ADVISORY_ENHANCEMENT_LIMITED : 0);
-    state->wet_bulb = air->phase != PHASE_NONE ? air->temperature : wet_bulb_of_vapour(&place, x, &state->advisories);
+    state->wet_bulb = air->phase != PHASE_NONE ? air->temperature : wet_bulb_of_vapour(place, x, &state->advisories);
     state->enthalpy = air->enthalpy;
     state->entropy = air->entropy;
     state->volume = air->volume;
@@ -269,4 +275,23 @@ void moist_state(int32_t model, const struct moist_mixture *air, vtx_moist_air *
         state->advisories |= VTX_ADVISORY_SUPERSATURATED_OVER_ICE;
     if (!is_finite(state->dew_point) || !is_finite(state->frost_point) || !is_finite(state->wet_bulb))
         state->advisories |= VTX_ADVISORY_FIELD_UNAVAILABLE;
+}
+
+void moist_state(int32_t model, const struct moist_mixture *air, vtx_moist_air *state)
+{
+    struct moist_place place;
+    put_moist_place(&place, model, air->pressure, air->temperature);
+    state_at(&place, air, state);
+}
+
+vtx_status moist_state_of_humidity(int32_t model, double pressure, double temperature, int32_t property, double value,
+                                   vtx_moist_air *state)
+{
+    struct moist_place place;
+    struct moist_mixture air;
+    put_moist_place(&place, model, pressure, temperature);
+    const vtx_status status = mixture_of_humidity(&place, property, value, &air);
+    if (status == VTX_OK)
+        state_at(&place, &air, state);
+    return status;
 }

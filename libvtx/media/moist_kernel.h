@@ -118,6 +118,10 @@ double moist_humidity_ratio_of_wet_bulb(int32_t model, double pressure, double t
 vtx_status moist_from_humidity(int32_t model, double pressure, double temperature, int32_t property, double value,
                                struct moist_mixture *out);
 
+/* All that is public of that mixture. */
+vtx_status moist_state_of_humidity(int32_t model, double pressure, double temperature, int32_t property, double value,
+                                   vtx_moist_air *state);
+
 /* One humidity measure from another. OK, BAD_ARGUMENT, OUT_OF_RANGE (the result may then be NaN) */
 vtx_status moist_convert_humidity(int32_t model, double pressure, double temperature, int32_t property, double value, int32_t wanted,
                                   double *result);

@@ -44,6 +44,8 @@ double real_condensate_enthalpy(const struct real_temperature *t, double pressur
 void real_mixture(const struct real_temperature *t, double pressure, double total_water, double x, int32_t phase,
                   struct moist_mixture *out)
 {
+    /* before the gas, which waits for the fraction that was found last */
+    const struct condensate none = { 0, 0, 0, 0 }, c = phase == PHASE_NONE ? none : real_condensate(t, pressure, phase);
     const struct real_gas gas = real_gas(t, pressure, x);
     const double air = (1 - x) * moist_air_molar_mass;
     const double gas_mass = air + x * water_molar_mass;
@@ -65,7 +67,6 @@ void real_mixture(const struct real_temperature *t, double pressure, double tota
     out->advisories = moist_extrapolated(pressure, t->temperature);
     if (phase == PHASE_NONE)
         return;
-    const struct condensate c = real_condensate(t, pressure, phase);
     const double condensed = total_water - out->humidity_ratio, moles = condensed / water_molar_mass;
     out->condensed = condensed;
     out->frozen_share = phase == PHASE_ICE;

@@ -17,9 +17,10 @@ static double ideal_excess(const struct wick *w, double wet_bulb, double *slope)
 static double real_excess(const struct wick *w, double wet_bulb, double *slope)
 {
     const struct real_temperature t = real_temperature(wet_bulb);
+    /* first what need not wait for the fraction */
+    const double condensate = real_condensate_enthalpy(&t, w->pressure, w->phase);
     const double x = real_saturation_fraction(&t, w->pressure, w->phase), y = 1 - x;
     const double saturated = real_enthalpy(&t, w->pressure, x);
-    const double condensate = real_condensate_enthalpy(&t, w->pressure, w->phase);
     const double taken_up = x / moist_air_molar_mass - y * w->humidity_ratio / water_molar_mass;
     /* Clausius and Clapeyron for the ideal vapour, and its heat capacity: good to a few percent. */
     const double evaporation = ideal_enthalpy(&water_heat, water_enthalpy_zero, wet_bulb) - condensate;
@@ -115,7 +116,7 @@ static double real_wet_bulb(struct wick *w, double lowest)
     return wick_temperature(real_excess, 1, w, lowest, triple_temperature, start);
 }
 
-double wet_bulb_of_vapour(const struct moist_place *place, double x, int32_t *advisories)
+double wet_bulb_of_vapour(struct moist_place *place, double x, int32_t *advisories)
 {
     const int real = place->model == VTX_AIR_REAL;
     const double enthalpy = real ? real_enthalpy(&place->at, place->pressure, x) / ((1 - x) * moist_air_molar_mass) : 0;
@@ -132,7 +133,7 @@ double wet_bulb_of_vapour(const struct moist_place *place, double x, int32_t *ad
     return wet_bulb;
 }
 
-static double ideal_humidity_ratio(const struct moist_place *place, double wet_bulb, int32_t phase)
+static double ideal_humidity_ratio(struct moist_place *place, double wet_bulb, int32_t phase)
 {
     const double celsius = place->at.temperature - ice_point, wet = wet_bulb - ice_point;
     const double saturated = pure_saturation_pressure(wet_bulb, phase);
@@ -142,7 +143,7 @@ static double ideal_humidity_ratio(const struct moist_place *place, double wet_b
 }
 
 /* The air's enthalpy is almost straight in its humidity ratio: a secant from the dry end, not beyond the ratio that the air can hold. */
-static double real_humidity_ratio(const struct moist_place *place, double wet_bulb, int32_t phase, double most)
+static double real_humidity_ratio(struct moist_place *place, double wet_bulb, int32_t phase, double most)
 {
     const struct real_temperature wick = real_temperature(wet_bulb);
     const double pressure = place->pressure, x = real_saturation_fraction(&wick, pressure, phase);
@@ -171,7 +172,7 @@ static double real_humidity_ratio(const struct moist_place *place, double wet_bu
     return ratio;
 }
 
-double humidity_ratio_of_wet_bulb(const struct moist_place *place, double wet_bulb, double most)
+double humidity_ratio_of_wet_bulb(struct moist_place *place, double wet_bulb, double most)
 {
     const int32_t phase = stable_phase(wet_bulb);
     if (place->model == VTX_AIR_IDEAL)

@@ -136,19 +136,19 @@ struct mixture_virials {
     struct virial b, c;
 };
 
-static inline double mixed_second(double aa, double aw, double ww, double x)
+static ALWAYS_INLINE double mixed_second(double aa, double aw, double ww, double x)
 {
     const double y = 1 - x;
     return y * y * aa + 2 * x * y * aw + x * x * ww;
 }
 
-static inline double mixed_third(double aaa, double aaw, double aww, double www, double x)
+static ALWAYS_INLINE double mixed_third(double aaa, double aaw, double aww, double www, double x)
 {
     const double y = 1 - x;
     return y * y * (y * aaa + 3 * x * aaw) + x * x * (3 * y * aww + x * www);
 }
 
-static inline struct mixture_virials mixture_virials(const struct virials *v, double x)
+static ALWAYS_INLINE struct mixture_virials mixture_virials(const struct virials *v, double x)
 {
     struct mixture_virials m;
     m.b.value = mixed_second(v->aa.value, v->aw.value, v->ww.value, x);
