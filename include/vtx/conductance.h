@@ -46,7 +46,7 @@ VTX_API vtx_status vtx_component_mass_flow(const vtx_component *component, doubl
 
 /* Sonic conductance with which a component passes a mass flow.
  *
- * component          in   -           its own conductance is not looked at
+ * component          in   -           its sonic_conductance is not read
  * mass_flow          in   kg/s        0..1e4
  * inlet_pressure     in   Pa          1e3..1e8
  * inlet_temperature  in   K           50..1000

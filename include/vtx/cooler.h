@@ -85,8 +85,8 @@ typedef struct vtx_cooler {
 
 /* How the cooler is set. */
 typedef struct vtx_cooler_setting {
-    double cold_fraction; /* -, cooler's cold_fraction_min..cold_fraction_max, a fixed cooler's rated one; used when the cold fraction is held */
-    double valve_opening; /* -, 0..100, a fixed cooler's 1; hot valve's effective area over that at the rated point, 0 shut; used when the opening is held */
+    double cold_fraction; /* -, cooler's cold_fraction_min..cold_fraction_max, a fixed cooler's rated one; not read when the opening is held */
+    double valve_opening; /* -, 0..100, a fixed cooler's 1; hot valve's effective area over that at the rated point, 0 shut; not read when the cold fraction is held */
     double cold_back_pressure; /* Pa above the site's pressure, 0..1e6, behind the cold outlets' accessories */
     double hot_back_pressure;  /* Pa above the site's pressure, 0..1e6, behind the hot outlet's accessories */
     double reserved[4];   /* 0 */

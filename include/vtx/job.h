@@ -33,7 +33,7 @@ typedef struct vtx_job {
     vtx_cooler cooler;
     vtx_cooler_setting setting;
     vtx_duty duty;
-    vtx_chain_element line[8];
+    vtx_chain_element line[8]; /* from the start in the order of the flow; those beyond `elements` are not read */
     double running;          /* -, number of coolers at the line's end that blow at the same time: number times simultaneity, above 0 */
     double reserved[4];      /* 0 */
     int32_t elements;        /* elements of the line in use, 0..8 */

@@ -14,7 +14,7 @@
 extern "C" {
 #endif
 
-/* What was read at one steady state of a tube. Stagnation temperatures, absolute pressures. */
+/* What was read at one steady state of a tube. Stagnation temperatures, absolute pressures. NaN: not read. */
 typedef struct vtx_reading {
     double inlet_pressure;                 /* Pa    1e4..5e6      at the tube's inlet */
     double inlet_pressure_uncertainty;     /* Pa    0 up          default 1 % of the reading */

@@ -36,7 +36,7 @@ typedef struct vtx_requirements {
     double face_heat;           /* W, at least, out of the duty's face at the target temperature by one cooler's jets; 0: any */
     double freezing_margin;     /* K, at least, of the coldest possible outlet above the feed's dew or frost point; -1000: any */
     double noise_time;          /* s, the operator must be allowed this long a day at noise_distance from all that run; 0: any */
-    double reserved[3];         /* 0 */
+    double reserved[4];         /* 0 */
     int32_t question;           /* enum vtx_question: which side of the tube's band must meet capacity and temperature */
     int32_t noise_rule;         /* enum vtx_noise_rule that decides what noise_time is allowed; 0 with a noise_time of 0 */
 } vtx_requirements;

@@ -21,8 +21,8 @@ typedef struct vtx_valve {
     double flow_coefficient;      /* Kv  1e-6..1e5, m3/h of water at 1 bar */
     double pressure_ratio_factor; /* -   0.1..1, xT: (p1-p2)/p1 at choking with air */
     double size;                  /* m   0.002..2 nominal bore, or 0: no reducers */
-    double inlet_pipe;            /* m   bore ahead, at least the size; not looked at when size is 0 */
-    double outlet_pipe;           /* m   bore behind, at least the size; not looked at when size is 0 */
+    double inlet_pipe;            /* m   bore ahead, at least the size; not read when size is 0 */
+    double outlet_pipe;           /* m   bore behind, at least the size; not read when size is 0 */
     double reserved[4];           /* zero */
 } vtx_valve;
 
@@ -66,7 +66,7 @@ VTX_API vtx_status vtx_valve_mass_flow(const vtx_gas *gas, const vtx_valve *valv
 /* Kv with which a valve passes a mass flow.
  *
  * gas                   in   -
- * valve                 in   -                  its own Kv is not looked at
+ * valve                 in   -                  its flow_coefficient is not read
  * mass_flow             in   kg/s  0..1e4
  * inlet_pressure        in   Pa    1e3..1e8
  * inlet_temperature     in   K     50..1000

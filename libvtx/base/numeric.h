@@ -67,10 +67,10 @@ static inline vtx_status require(int condition) { return condition ? VTX_OK : VT
 /* What input structs keep for later: a number there now would mean something else then. */
 static inline int are_zero(const double *x, size_t count)
 {
-    int zeros = 1;
+    uint64_t any = 0;
     for (size_t i = 0; i < count; i++)
-        zeros &= x[i] == 0;
-    return zeros;
+        any |= bits_of(x[i]);
+    return any << 1 == 0; /* without the sign: -0 is zero */
 }
 
 static inline vtx_status check_finite(double x) { return require(is_finite(x)); }

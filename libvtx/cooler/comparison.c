@@ -21,7 +21,8 @@ static vtx_status check_liquid(const vtx_liquid *l)
 {
     if (!l)
         return VTX_BAD_ARGUMENT;
-    return worse(worse(check_amount(l->film_coefficient, 1e6), check_positive(l->temperature, 200, 600)),
+    const vtx_status status = require(are_zero(l->reserved, ARRAY_LENGTH(l->reserved)));
+    return worse(worse(worse(status, check_amount(l->film_coefficient, 1e6)), check_positive(l->temperature, 200, 600)),
                  worse(check_positive(l->mass_flow, 1e-9, 1e3), check_positive(l->specific_heat, 100, 1e5)));
 }
 

@@ -84,7 +84,7 @@ vtx_status check_cooler(const vtx_cooler *c)
     status = worse(status, check_positive(c->outlet_diameter, 1e-4, 0.2));
     status = worse(status, worse(check_amount(c->noise_level, 200), check_positive(c->noise_distance, 0.05, 100)));
     status = worse(status, require(c->kind == VTX_COOLER_ADJUSTABLE || c->kind == VTX_COOLER_FIXED));
-    status = worse(status, require(c->outlets >= 1 && c->outlets <= 8));
+    status = worse(status, require(c->outlets >= 1 && c->outlets <= 8 && are_zero(c->reserved, ARRAY_LENGTH(c->reserved))));
     return worse(status, check_tube(&c->tube));
 }
 
@@ -94,6 +94,7 @@ vtx_status check_supply(const vtx_supply *s)
         return VTX_BAD_ARGUMENT;
     vtx_status status = worse(check_positive(s->pressure, 2e4, 2e6), check_positive(s->temperature, 230, 373.15));
     status = worse(status, check_amount(s->humidity_pressure, 2e6));
+    status = worse(status, require(s->reserved_kind == 0 && are_zero(s->reserved, ARRAY_LENGTH(s->reserved))));
     if (s->humidity_kind == VTX_SUPPLY_HUMIDITY_RATIO)
         return worse(status, check_amount(s->humidity, 0.2));
     status = worse(status, require(s->humidity_kind == VTX_SUPPLY_DEW_POINT || s->humidity_kind == VTX_SUPPLY_FROST_POINT));
@@ -105,14 +106,14 @@ vtx_status check_site(const vtx_site *s)
     if (!s)
         return VTX_BAD_ARGUMENT;
     return worse(worse(check_positive(s->pressure, 2e4, 1.2e5), check_positive(s->temperature, 233.15, 350)),
-                 check_share(s->relative_humidity));
+                 worse(check_share(s->relative_humidity), require(are_zero(s->reserved, ARRAY_LENGTH(s->reserved)))));
 }
 
 vtx_status check_setting(const vtx_cooler_setting *s)
 {
     if (!s)
         return VTX_BAD_ARGUMENT;
-    vtx_status status = require(s->model == VTX_AIR_IDEAL || s->model == VTX_AIR_REAL);
+    vtx_status status = require((s->model == VTX_AIR_IDEAL || s->model == VTX_AIR_REAL) && are_zero(s->reserved, ARRAY_LENGTH(s->reserved)));
     status = worse(status, check_amount(s->cold_back_pressure, 1e6));
     status = worse(status, check_amount(s->hot_back_pressure, 1e6));
     if (s->held == VTX_HELD_COLD_FRACTION)

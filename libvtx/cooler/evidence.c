@@ -7,6 +7,8 @@
 
 vtx_status gather_evidence(const vtx_service_readings *r, struct evidence *e)
 {
+    if (!are_zero(r->reserved, ARRAY_LENGTH(r->reserved)))
+        return VTX_BAD_ARGUMENT;
     e->count = 0;
     memset(e->covariance, 0, sizeof e->covariance);
     for (int i = 0; i < READINGS; i++) {

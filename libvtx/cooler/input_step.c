@@ -14,7 +14,7 @@ vtx_status gather_input_uncertainties(const vtx_job *job, const vtx_input_uncert
     if (u->tube_efficiency < 0)
         steps[VTX_INPUT_TUBE_EFFICIENCY - VTX_INPUT_SUPPLY_PRESSURE] =
             (job->cooler.tube.efficiency_high - job->cooler.tube.efficiency_low) / (2 * normal_two_sided_80);
-    vtx_status status = require(is_finite(u->tube_efficiency));
+    vtx_status status = require(is_finite(u->tube_efficiency) && are_zero(u->reserved, ARRAY_LENGTH(u->reserved)));
     for (int i = 0; i < INPUTS; i++)
         status = worse(status, check_amount(steps[i], most[i]));
     return status;

@@ -33,7 +33,10 @@ static vtx_status check_duty(const vtx_duty *d)
     status = worse(status, check_amount(d->standoff, 10));
     status = worse(status, check_amount(d->mass, 1e4));
     status = worse(status, check_amount(d->specific_heat, 1e5));
-    return worse(status, check_amount(d->start_temperature, 1500));
+    status = worse(status, check_amount(d->start_temperature, 1500));
+    status = worse(status, d->conductivity == 0 ? VTX_OK : check_positive(d->conductivity, 0.01, 3000));
+    status = worse(status, d->half_thickness == 0 ? VTX_OK : check_positive(d->half_thickness, 1e-6, 5));
+    return worse(status, require(are_zero(d->reserved, ARRAY_LENGTH(d->reserved))));
 }
 
 vtx_status job_check(const vtx_job *job)
@@ -41,6 +44,7 @@ vtx_status job_check(const vtx_job *job)
     if (!job)
         return VTX_BAD_ARGUMENT;
     vtx_status status = worse(check_duty(&job->duty), check_positive(job->running, 1e-3, 1e4));
+    status = worse(status, require(job->reserved_count == 0 && are_zero(job->reserved, ARRAY_LENGTH(job->reserved))));
     status = worse(status, require(job->elements >= 0 && job->elements <= (int32_t)ARRAY_LENGTH(job->line)));
     for (int32_t i = 0; i < job->elements && status == VTX_OK; i++)
         status = check_chain_element(&job->line[i]);

@@ -36,6 +36,7 @@ static vtx_status check_requirements(const vtx_requirements *r)
     status = worse(status, worse(check_amount(r->face_heat, 1e6), check_amount(r->noise_time, 86400)));
     status = worse(status, require(is_noise_rule(r->noise_rule) || (r->noise_rule == 0 && r->noise_time <= 0)));
     status = worse(status, worse(check_positive(r->noise_distance, 0.05, 100), check_range(r->freezing_margin, -1000, 200)));
+    status = worse(status, require(are_zero(r->reserved, ARRAY_LENGTH(r->reserved))));
     return worse(status, require(r->question >= VTX_QUESTION_SIZING && r->question <= VTX_QUESTION_TYPICAL));
 }
 

@@ -47,9 +47,9 @@ vtx_status check_chain_element(const vtx_chain_element *e)
 {
     if (!e)
         return VTX_BAD_ARGUMENT;
-    const vtx_status port = check_amount(e->diameter, BORE_MAX);
+    const vtx_status port = worse(check_amount(e->diameter, BORE_MAX), require(are_zero(e->reserved, ARRAY_LENGTH(e->reserved))));
     switch (e->kind) {
-    case VTX_CHAIN_LINE: return check_line_element(e);
+    case VTX_CHAIN_LINE: return worse(port, check_line_element(e));
     case VTX_CHAIN_CONDUCTANCE:
     case VTX_CHAIN_COUPLING: return worse(port, check_part(e));
     case VTX_CHAIN_ORIFICE: return worse(port, check_flow_area(e->effective_area));

@@ -17,7 +17,7 @@ static vtx_status check_shape(const vtx_component *c)
 {
     if (!c)
         return VTX_BAD_ARGUMENT;
-    return worse(check_critical_ratio(c->critical_ratio),
+    return worse(worse(check_critical_ratio(c->critical_ratio), require(are_zero(c->reserved, ARRAY_LENGTH(c->reserved)))),
                  worse(check_positive(c->subsonic_index, 0.2, 1), check_amount(c->cracking_pressure, 1e6)));
 }
 

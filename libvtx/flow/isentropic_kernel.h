@@ -61,7 +61,7 @@ static inline vtx_status check_gas(const vtx_gas *gas)
 {
     if (!gas)
         return VTX_BAD_ARGUMENT;
-    return worse(check_gamma(gas->heat_capacity_ratio),
+    return worse(worse(check_gamma(gas->heat_capacity_ratio), require(are_zero(gas->reserved, ARRAY_LENGTH(gas->reserved)))),
                  worse(check_positive(gas->molar_mass, MOLAR_MASS_MIN, MOLAR_MASS_MAX),
                        check_positive(gas->compressibility, COMPRESSIBILITY_MIN, COMPRESSIBILITY_MAX)));
 }
@@ -72,7 +72,7 @@ static inline int is_within(double x, double low, double high) { return (x >= lo
 static inline int is_gas(const vtx_gas *gas)
 {
     return gas && is_within(gas->heat_capacity_ratio, GAMMA_MIN, GAMMA_MAX) && is_within(gas->molar_mass, MOLAR_MASS_MIN, MOLAR_MASS_MAX)
-        && is_within(gas->compressibility, COMPRESSIBILITY_MIN, COMPRESSIBILITY_MAX);
+        && is_within(gas->compressibility, COMPRESSIBILITY_MIN, COMPRESSIBILITY_MAX) && are_zero(gas->reserved, ARRAY_LENGTH(gas->reserved));
 }
 
 static inline int are_ends(double inlet_pressure, double inlet_temperature, double outlet_pressure)

@@ -26,6 +26,7 @@ vtx_status check_jet(const vtx_jet *jet)
     status = worse(status, worse(check_positive(jet->temperature, 100, 600), check_positive(jet->ambient_pressure, 2e4, 2e6)));
     status = worse(status, worse(check_positive(jet->ambient_temperature, 200, 500), check_positive(jet->velocity_decay, 4, 8)));
     status = worse(status, worse(check_positive(jet->temperature_decay, 3, 8), check_positive(jet->entrainment, 0.1, 0.6)));
+    status = worse(status, require(are_zero(jet->reserved, ARRAY_LENGTH(jet->reserved))));
     if (status != VTX_OK)
         return status;
     /* More than any compressor of a shop drives through such an outlet. */

@@ -71,7 +71,7 @@ static vtx_status check_line(const vtx_gas *gas, const vtx_line *line, enum unre
 {
     if (!line)
         return VTX_BAD_ARGUMENT;
-    vtx_status status = worse(check_gas(gas), check_wall(line));
+    vtx_status status = worse(check_gas(gas), worse(check_wall(line), require(are_zero(line->reserved, ARRAY_LENGTH(line->reserved)))));
     if (unread != DIAMETER_UNREAD)
         status = worse(status, check_diameter(line, line->diameter));
     if (unread != LENGTH_UNREAD)

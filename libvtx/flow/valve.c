@@ -22,7 +22,7 @@ static vtx_status check_body(const vtx_valve *valve)
 {
     if (!valve || !is_finite(valve->size) || valve->size < 0)
         return VTX_BAD_ARGUMENT;
-    vtx_status status = check_factor(valve->pressure_ratio_factor);
+    vtx_status status = worse(check_factor(valve->pressure_ratio_factor), require(are_zero(valve->reserved, ARRAY_LENGTH(valve->reserved))));
     if (!(valve->size > 0))
         return status;
     status = worse(status, worse(check_positive(valve->size, 0.002, 2), check_positive(valve->inlet_pipe, 0.002, 4)));

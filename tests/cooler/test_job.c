@@ -212,6 +212,30 @@ static void what_cannot_be_is_refused(void)
     EXPECT_STATUS(vtx_job_evaluate(&job, &p, &w), VTX_OUT_OF_RANGE); /* next to nothing arrives */
 }
 
+static void what_is_not_stated_is_zero_and_nothing_else(void)
+{
+    static const double never[] = { -1, (double)NAN, (double)INFINITY };
+    vtx_job job = sample_job(VTX_AIR_IDEAL);
+    double *const fields[] = { &job.duty.heat_load, &job.duty.face_area,         &job.duty.standoff,     &job.duty.mass,
+                               &job.duty.specific_heat, &job.duty.start_temperature, &job.duty.conductivity, &job.duty.half_thickness };
+    vtx_operating_point p;
+    vtx_work w;
+    for (size_t i = 0; i < sizeof fields / sizeof fields[0]; i++)
+        for (size_t k = 0; k < sizeof never / sizeof never[0]; k++) {
+            *fields[i] = never[k];
+            EXPECT_STATUS(vtx_job_evaluate(&job, &p, &w), VTX_BAD_ARGUMENT);
+            *fields[i] = 0;
+        }
+    EXPECT_OK(vtx_job_evaluate(&job, &p, &w));
+    add_line(&job);
+    for (int i = 0; i < 4; i++) { /* elements in use: the generic test sees none */
+        job.line[i].reserved[i] = 1;
+        EXPECT_STATUS(vtx_job_evaluate(&job, &p, &w), VTX_BAD_ARGUMENT);
+        job.line[i].reserved[i] = 0;
+    }
+    EXPECT_OK(vtx_job_evaluate(&job, &p, &w));
+}
+
 static const struct test_case tests[] = {
     { "without a line the job is the cooler", without_a_line_the_job_is_the_cooler },
     { "line and cooler agree on the pressure between them", line_and_cooler_agree_on_the_pressure_between_them },
@@ -222,5 +246,6 @@ static const struct test_case tests[] = {
     { "no valid job fails", no_valid_job_fails },
     { "an outlet almost without flow ends no search", an_outlet_without_flow_ends_no_search },
     { "what cannot be is refused", what_cannot_be_is_refused },
+    { "what is not stated is zero and nothing else", what_is_not_stated_is_zero_and_nothing_else },
 };
 TEST_SUITE(job, tests);

@@ -210,6 +210,18 @@ static void lists_that_make_no_sense_are_refused(void)
     EXPECT_STATUS(vtx_smallest_cooler(&job, coolers, 0, &r, &chosen), VTX_BAD_ARGUMENT);
     EXPECT(chosen.index == -1 && chosen.attainable_index == -1 && isnan(chosen.attainable_capacity));
     EXPECT_STATUS(vtx_smallest_cooler(&job, NULL, COUNT, &r, &chosen), VTX_BAD_ARGUMENT);
+    r.reserved[3] = 1;
+    EXPECT_STATUS(vtx_smallest_cooler(&job, coolers, COUNT, &r, &chosen), VTX_BAD_ARGUMENT);
+    r.reserved[3] = 0;
+    double *const limits[] = { &r.cold_temperature, &r.air_flow, &r.noise_level, &r.noise_distance, &r.face_heat, &r.noise_time, &r.freezing_margin };
+    static const double never[] = { (double)NAN, (double)INFINITY, -1 };
+    for (size_t i = 0; i < sizeof limits / sizeof limits[0]; i++)
+        for (int k = 0; k < (limits[i] == &r.freezing_margin ? 2 : 3); k++) {
+            const double stated = *limits[i];
+            *limits[i] = never[k];
+            EXPECT_STATUS(vtx_smallest_cooler(&job, coolers, COUNT, &r, &chosen), VTX_BAD_ARGUMENT);
+            *limits[i] = stated;
+        }
     coolers[1].rated_cold_fraction = 2;
     EXPECT_STATUS(vtx_rank_coolers(&job, coolers, COUNT, NULL, &r, v), VTX_PARTIAL);
     EXPECT(isnan(v[1].capacity) && v[1].failed == -1 && isfinite(v[0].capacity));

@@ -178,6 +178,46 @@ static void misuse_fields(struct sample *s)
     }
 }
 
+/* A double of a record is a number, what is kept for later zero, unless the header says that the field is not read. */
+static void misuse_layouts(struct sample *s)
+{
+    static const double never[] = { (double)NAN, (double)INFINITY, -(double)INFINITY };
+    int r = 0;
+    for (int a = 0; a < current->arguments; a++) {
+        const struct call_argument *x = &current->argument[a];
+        if (x->kind != CALL_RECORD)
+            continue;
+        unsigned char *at = (unsigned char *)s->records[r++];
+        for (const char *c = x->layout; *c; c++) {
+            const int is_double = *c == 'd' || *c == 'z' || *c == '-';
+            double number;
+            int32_t integer;
+            const int32_t later = 7;
+            if (is_double) {
+                memcpy(&number, at, sizeof number);
+                for (size_t k = 0; *c == 'd' && k < sizeof never / sizeof never[0]; k++) {
+                    memcpy(at, &never[k], sizeof number);
+                    must(call(s, a, never[k]) == 1, "NaN or infinity in a record must be BAD_ARGUMENT", a, (double)(c - x->layout));
+                }
+                for (size_t k = 0; *c == 'z' && k < 2; k++) {
+                    memcpy(at, k ? &never[0] : &(double){ 1 }, sizeof number);
+                    must(call(s, a, 1) == 1, "a number in a reserved field must be BAD_ARGUMENT", a, (double)(c - x->layout));
+                }
+                memcpy(at, &number, sizeof number);
+                at += sizeof number;
+            } else {
+                memcpy(&integer, at, sizeof integer);
+                if (*c == 's') {
+                    memcpy(at, &later, sizeof integer);
+                    must(call(s, a, later) == 1, "a number in a spare field must be BAD_ARGUMENT", a, (double)(c - x->layout));
+                }
+                memcpy(at, &integer, sizeof integer);
+                at += sizeof integer;
+            }
+        }
+    }
+}
+
 /* A column of ITEMS items with its own offset and stride, so that nothing is aligned or in order. */
 struct column {
     unsigned char bytes[ITEMS * (RECORD_BYTES + 16) + 32];
@@ -404,6 +444,7 @@ void check_calls(const struct call_description *calls, size_t count, const char 
             misuse_selectors(&s);
             misuse_pointers(&s);
             misuse_fields(&s);
+            misuse_layouts(&s);
             doing = "batch";
             for (int layout = 0; layout < (takes_numbers() ? LAYOUTS : LAYOUTS_WITHOUT_NUMBERS); layout++)
                 batch_layout(&s, layout);

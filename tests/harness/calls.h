@@ -28,7 +28,8 @@ struct call_argument {
     int kind;
     size_t size;
     const char *type;   /* of records and outputs */
-    const char *layout; /* of outputs: d double, a attainable double, i int32_t, b attainable int32_t */
+    const char *layout; /* of outputs: d double, a attainable double, i int32_t, b attainable int32_t; of records: d double, i int32_t,
+                         * z double kept for later, s int32_t kept for later, - and _ double and int32_t that the header says are not read */
     int optional;
     double low, high; /* documented range of a number, NaN where an end is none */
 };
