@@ -25,7 +25,8 @@ enum vtx_sought {
     VTX_SOUGHT_RUNNING = 529             /* -, coolers that blow at the same time at the end of the line */
 };
 
-/* What is wished for. In brackets what counts as met. */
+/* What is wished for. In brackets what counts as met. The figures of face, jet and heat removed need the duty's face_area and standoff, the
+ * exposure time its mass, specific_heat and start_temperature too: calls about one that the duty does not state answer BAD_ARGUMENT. */
 enum vtx_wished {
     VTX_WISHED_COLD_TEMPERATURE = 540, /* K, cold outlet (at most) */
     VTX_WISHED_CAPACITY = 541,         /* W, against the duty's target temperature, one cooler (at least) */
@@ -98,7 +99,8 @@ VTX_API vtx_status vtx_request_init(const vtx_job *job, int32_t sought, int32_t 
  * request    in   -
  * sizing     out  -
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (no value of the range gives a working job), NO_SOLUTION (met nowhere in the range), NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT (also: the duty does not state what the wish needs), OUT_OF_RANGE (no value of the range gives a working job),
+ *           NO_SOLUTION (met nowhere in the range), NOT_CONVERGED
  * advisory  those of the operating point at the answer; FIELD_UNAVAILABLE
  * accuracy  forward of the value meets the wish within 1e-8 of the figure's size, unless an end of the range binds
  * source    bracketed root of vtx_job_evaluate after a scan of 25 points, so that several branches are seen

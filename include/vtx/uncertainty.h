@@ -55,7 +55,7 @@ typedef struct vtx_figure_uncertainty {
     double sensitivity[12];      /* unit of the figure per unit of the input's uncertainty, in the order of enum vtx_input */
     double share[12];            /* -, of the variance */
     double nonlinearity;         /* -, largest disagreement of an input's two one-sided differences over standard_uncertainty, 1000 at most */
-    int32_t measure_next;        /* enum vtx_input with the largest share */
+    int32_t measure_next;        /* enum vtx_input with the largest share; SUPPLY_PRESSURE when all inputs are known exactly */
     int32_t advisories;          /* of the job's point; POORLY_DETERMINED when nonlinearity is above 0.2: first order is not enough */
 } vtx_figure_uncertainty;
 
@@ -76,8 +76,9 @@ VTX_API vtx_status vtx_input_uncertainty_init(vtx_input_uncertainty *uncertainty
  * figure       in   -   enum vtx_wished
  * result       out  -
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also when a step of one standard uncertainty leaves the range), NO_SOLUTION (no valve opening
- *           gives this cold fraction), NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT (also: the duty does not state what the figure needs), OUT_OF_RANGE (also when a step of one standard
+ *           uncertainty leaves the range, or leads where the figure has no value), NO_SOLUTION (no valve opening gives this cold fraction),
+ *           NOT_CONVERGED
  * advisory  POORLY_DETERMINED: nonlinear over the steps taken, or a step leads where no valve opening gives the cold fraction: the step to the
  *           other side then stands for both
  * accuracy  standard uncertainty within 2.1 % of a Monte Carlo of 4e4 draws at cold fractions from 0.3 to 0.8 and 2 and 7 bar, with an
@@ -96,7 +97,7 @@ typedef struct vtx_second_order {
     double standard_uncertainty; /* with the second-order terms; NaN with FIELD_UNAVAILABLE where they outweigh the first order downwards */
     double difference;           /* -, standard_uncertainty over first_uncertainty less 1; 0 when both are 0; NaN where it has none */
     int32_t enough;              /* 1 when first order is enough: difference within 20 %; else 0 */
-    int32_t advisories;          /* of the job's point; POORLY_DETERMINED when first order is not enough */
+    int32_t advisories;          /* of the job's point; POORLY_DETERMINED when first order is not enough, FIELD_UNAVAILABLE as above */
 } vtx_second_order;
 
 /* Second-order propagation to one figure: for when vtx_job_uncertainty says that first order is not enough.
@@ -106,8 +107,9 @@ typedef struct vtx_second_order {
  * figure       in   -   enum vtx_wished
  * result       out  -
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (also when two standard uncertainties leave the range), NO_SOLUTION (no valve opening gives this
- *           cold fraction, or one within two standard uncertainties), NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT (also: the duty does not state what the figure needs), OUT_OF_RANGE (also when two standard uncertainties
+ *           leave the range, or lead where the figure has no value), NO_SOLUTION (no valve opening gives this cold fraction, or one within two
+ *           standard uncertainties), NOT_CONVERGED
  * advisory  POORLY_DETERMINED, FIELD_UNAVAILABLE
  * accuracy  standard uncertainty within 1.5 % of the Monte Carlo that vtx_job_uncertainty was compared with; 10 % at the coldest setting,
  *           where first order sees next to nothing

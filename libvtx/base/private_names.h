@@ -29,6 +29,7 @@
 #define check_room vtx_private_check_room
 #define check_setting vtx_private_check_setting
 #define check_site vtx_private_check_site
+#define check_stated vtx_private_check_stated
 #define check_supply vtx_private_check_supply
 #define check_tube vtx_private_check_tube
 #define chi_square_exceedance vtx_private_chi_square_exceedance
@@ -86,6 +87,7 @@
 #define jacobian_column vtx_private_jacobian_column
 #define job_check vtx_private_job_check
 #define job_element_has vtx_private_job_element_has
+#define job_figure vtx_private_job_figure
 #define job_figures vtx_private_job_figures
 #define job_pass vtx_private_job_pass
 #define job_pressure_at_cooler vtx_private_job_pressure_at_cooler

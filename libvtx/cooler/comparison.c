@@ -6,6 +6,7 @@
 
 #include "../base/root.h"
 #include "job_pass.h"
+#include "job_work.h"
 
 static const double face_lowest = 150.5, face_highest = 1499;
 
@@ -134,7 +135,7 @@ vtx_status vtx_compare_plain_air(const vtx_job *job, const vtx_liquid *liquid, v
 {
     vtx_status status = worse(require(comparison != NULL), worse(job_check(job), check_liquid(liquid)));
     if (status == VTX_OK)
-        status = require(job->duty.face_area > 0 && job->duty.standoff > 0);
+        status = require(states_face(&job->duty));
     if (status == VTX_OK)
         status = compare(job, liquid, comparison);
     return status == VTX_OK ? VTX_OK : POISON_STRUCT(comparison, vtx_comparison, plain_air_better, status);

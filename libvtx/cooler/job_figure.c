@@ -2,6 +2,7 @@
 #include "job_figure.h"
 
 #include "job_pass.h"
+#include "job_work.h"
 
 int figure_at_most(int32_t figure)
 {
@@ -18,6 +19,14 @@ static int needs_work(int32_t figure)
 vtx_status check_figure(int32_t figure)
 {
     return require(figure >= VTX_WISHED_COLD_TEMPERATURE && figure <= VTX_WISHED_HEAT_REMOVED);
+}
+
+vtx_status check_stated(const vtx_job *job, int32_t figure)
+{
+    vtx_status status = require(!needs_work(figure) || states_face(&job->duty));
+    if (figure == VTX_WISHED_EXPOSURE_TIME)
+        status = worse(status, require(states_part(&job->duty)));
+    return status;
 }
 
 /* Dry feed has nothing to freeze: its margin is the whole absolute temperature. */
@@ -55,4 +64,10 @@ vtx_status job_figures(const vtx_job *job, const int32_t *figures, size_t count,
     if (status == VTX_OK)
         *advisories = point.advisories | (with_work ? work.advisories : 0);
     return status;
+}
+
+vtx_status job_figure(const vtx_job *job, int32_t figure, double *value, int32_t *advisories)
+{
+    const vtx_status status = job_figures(job, &figure, 1, value, advisories);
+    return status == VTX_OK && !is_finite(*value) ? VTX_OUT_OF_RANGE : status;
 }

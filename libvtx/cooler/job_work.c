@@ -96,7 +96,7 @@ static vtx_status work_case(const vtx_job *job, const vtx_operating_point *point
     work->film_coefficient = i.coefficient;
     work->advisories |= i.advisories;
     c->exposure_time = quiet_nan();
-    if (d->mass > 0 && d->specific_heat > 0 && d->start_temperature > 0)
+    if (states_part(d))
         c->exposure_time = exposure_time(job, i.coefficient, i.jet_temperature, &work->advisories);
     else
         work->advisories |= VTX_ADVISORY_FIELD_UNAVAILABLE;
@@ -131,7 +131,7 @@ vtx_status job_work(const vtx_job *job, const vtx_operating_point *point, vtx_wo
     work->supply_flow = job_supply_flow(job, point->mass_flow);
     work->line_drop = job->supply.pressure - point->inlet_pressure;
     work->advisories = point->advisories & VTX_ADVISORY_STARVED;
-    if (job->duty.face_area <= 0 || job->duty.standoff <= 0 || point->cold_mass_flow <= 0) {
+    if (!states_face(&job->duty) || point->cold_mass_flow <= 0) {
         leave_out(work);
         return VTX_OK;
     }

@@ -5,6 +5,7 @@
 #include <vtx/sizing.h>
 
 #include "job_pass.h"
+#include "job_work.h"
 #include "wish.h"
 
 /* Below this the freezing margin is not looked at. */
@@ -169,7 +170,7 @@ static vtx_status check_list(const vtx_job *job, const vtx_cooler *coolers, size
 {
     vtx_status status = worse(worse(require(job != NULL && coolers != NULL), check_requirements(r)), require(count >= 1 && count <= 10000));
     if (status == VTX_OK && r->face_heat > 0)
-        status = require(job->duty.face_area > 0 && job->duty.standoff > 0);
+        status = require(states_face(&job->duty));
     return status;
 }
 

@@ -132,6 +132,16 @@ static vtx_status check_request(const vtx_job *job, const vtx_request *r)
     return status == VTX_OK ? check_ends(job, r) : status;
 }
 
+/* With the quantities that are sought, which the job itself need not state. */
+static vtx_status check_wishes(const vtx_job *job, const vtx_request *first, const vtx_request *second, int both_sought)
+{
+    vtx_job moved = *job;
+    set_quantity(&moved, first, first->high);
+    if (both_sought)
+        set_quantity(&moved, second, second->high);
+    return worse(check_stated(&moved, first->wished), second ? check_stated(&moved, second->wished) : VTX_OK);
+}
+
 static int32_t limit_at(const vtx_request *r, double x)
 {
     if (x <= r->low)
@@ -200,6 +210,8 @@ vtx_status vtx_size(const vtx_job *job, const vtx_request *request, vtx_sizing *
     vtx_status status = worse(require(answer != NULL), job_check(job));
     if (status == VTX_OK)
         status = check_request(job, request);
+    if (status == VTX_OK)
+        status = check_wishes(job, request, NULL, 0);
     return status == VTX_OK ? size_for(job, request, NULL, answer) : POISON_STRUCT(answer, vtx_sizing, limit, status);
 }
 
@@ -209,7 +221,7 @@ vtx_status vtx_size_for_both(const vtx_job *job, const vtx_request *first, const
     if (status == VTX_OK)
         status = worse(check_request(job, first), check_request(job, second));
     if (status == VTX_OK)
-        status = require(first->wished != second->wished);
+        status = worse(require(first->wished != second->wished), check_wishes(job, first, second, 0));
     return status == VTX_OK ? size_for(job, first, second, answer) : POISON_STRUCT(answer, vtx_sizing, limit, status);
 }
 
@@ -222,6 +234,8 @@ vtx_status vtx_size_pair(const vtx_job *job, const vtx_request *outer, const vtx
         status = worse(check_request(job, outer), check_request(job, inner));
     if (status == VTX_OK)
         status = require(outer->wished != inner->wished && (outer->sought != inner->sought || outer->element != inner->element));
+    if (status == VTX_OK)
+        status = check_wishes(job, outer, inner, 1);
     if (status != VTX_OK) {
         POISON_STRUCT(inner_sizing, vtx_sizing, limit, status);
         return POISON_STRUCT(outer_sizing, vtx_sizing, limit, status);

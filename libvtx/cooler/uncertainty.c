@@ -29,7 +29,7 @@ static vtx_status figure_with_step(const vtx_job *job, int32_t figure, int32_t i
     int32_t advisories;
     step_input(&moved, input, by);
     const vtx_status status = job_check(&moved);
-    return status == VTX_OK ? job_figures(&moved, &figure, 1, value, &advisories) : status;
+    return status == VTX_OK ? job_figure(&moved, figure, value, &advisories) : status;
 }
 
 /* Where no valve opening gives the cold fraction on one side, the other side stands for both. */
@@ -50,7 +50,7 @@ static vtx_status figures_beside(const vtx_job *job, int32_t figure, int32_t inp
 static vtx_status propagate(const vtx_job *job, const double steps[INPUTS], int32_t figure, vtx_figure_uncertainty *r)
 {
     double variance = 0, bend = 0;
-    vtx_status status = job_figures(job, &figure, 1, &r->value, &r->advisories);
+    vtx_status status = job_figure(job, figure, &r->value, &r->advisories);
     for (int i = 0; i < INPUTS && status == VTX_OK; i++) {
         const int32_t input = VTX_INPUT_SUPPLY_PRESSURE + i;
         double up, down;
@@ -89,7 +89,7 @@ vtx_status vtx_job_uncertainty(const vtx_job *job, const vtx_input_uncertainty *
     double steps[INPUTS];
     vtx_status status = worse(require(result != NULL && uncertainty != NULL), worse(job_check(job), check_figure(figure)));
     if (status == VTX_OK)
-        status = gather_input_uncertainties(job, uncertainty, steps);
+        status = worse(check_stated(job, figure), gather_input_uncertainties(job, uncertainty, steps));
     if (status == VTX_OK)
         status = propagate(job, steps, figure, result);
     return status == VTX_OK ? VTX_OK : POISON_STRUCT(result, vtx_figure_uncertainty, measure_next, status);
@@ -109,7 +109,7 @@ static vtx_status moved_figure(const double *x, double *y, void *context)
         if (x[i] != 0)
             step_input(&moved, VTX_INPUT_SUPPLY_PRESSURE + i, x[i]);
     const vtx_status status = job_check(&moved);
-    return status == VTX_OK ? job_figures(&moved, &m->figure, 1, y, &advisories) : status;
+    return status == VTX_OK ? job_figure(&moved, m->figure, y, &advisories) : status;
 }
 
 static vtx_status propagate_to_second_order(const vtx_job *job, const double steps[INPUTS], int32_t figure, vtx_second_order *r)
@@ -117,7 +117,7 @@ static vtx_status propagate_to_second_order(const vtx_job *job, const double ste
     static const double no_step[INPUTS];
     struct moved_job moved = { job, figure };
     struct second_order s;
-    vtx_status status = job_figures(job, &figure, 1, &r->value, &r->advisories);
+    vtx_status status = job_figure(job, figure, &r->value, &r->advisories);
     if (status == VTX_OK)
         status = second_order_variance(moved_figure, &moved, INPUTS, no_step, steps, &s);
     if (status != VTX_OK)
@@ -137,7 +137,7 @@ vtx_status vtx_job_second_order(const vtx_job *job, const vtx_input_uncertainty 
     double steps[INPUTS];
     vtx_status status = worse(require(result != NULL && uncertainty != NULL), worse(job_check(job), check_figure(figure)));
     if (status == VTX_OK)
-        status = gather_input_uncertainties(job, uncertainty, steps);
+        status = worse(check_stated(job, figure), gather_input_uncertainties(job, uncertainty, steps));
     if (status == VTX_OK)
         status = propagate_to_second_order(job, steps, figure, result);
     return status == VTX_OK ? VTX_OK : POISON_STRUCT(result, vtx_second_order, enough, status);

@@ -1,4 +1,6 @@
 /* Uncertainty against Monte Carlo. */
+#include <fenv.h>
+
 #include <vtx/uncertainty.h>
 
 #include "sample_job.h"
@@ -171,11 +173,61 @@ static void beside_the_last_opening_one_side_stands_for_both(void)
     EXPECT_STATUS(vtx_job_uncertainty(&job, &u, VTX_WISHED_COLD_TEMPERATURE, &edge), VTX_NO_SOLUTION);
 }
 
+static void a_figure_that_the_duty_does_not_state_is_refused(void)
+{
+    static const int32_t needing[] = { VTX_WISHED_FACE_TEMPERATURE, VTX_WISHED_JET_TEMPERATURE, VTX_WISHED_HEAT_REMOVED, VTX_WISHED_EXPOSURE_TIME };
+    vtx_job job = sample_job(VTX_AIR_IDEAL);
+    vtx_input_uncertainty u;
+    vtx_figure_uncertainty r;
+    vtx_second_order s;
+    vtx_request request;
+    vtx_sizing answer;
+    EXPECT_OK(vtx_input_uncertainty_init(&u));
+    for (int k = 0; k < 5; k++) {
+        const int32_t figure = needing[k < 4 ? k : 3];
+        feclearexcept(FE_ALL_EXCEPT);
+        EXPECT_STATUS(vtx_job_uncertainty(&job, &u, figure, &r), VTX_BAD_ARGUMENT);
+        EXPECT(isnan(r.value) && r.measure_next == -1);
+        EXPECT_STATUS(vtx_job_second_order(&job, &u, figure, &s), VTX_BAD_ARGUMENT);
+        EXPECT(isnan(s.value) && s.enough == -1);
+        EXPECT_OK(vtx_request_init(&job, VTX_SOUGHT_COLD_FRACTION, figure, 300, &request));
+        EXPECT_STATUS(vtx_size(&job, &request, &answer), VTX_BAD_ARGUMENT);
+        EXPECT(!fetestexcept(FE_INVALID | FE_DIVBYZERO | FE_OVERFLOW));
+        if (k == 3) { /* a face, but no part */
+            job.duty.face_area = 2e-3;
+            job.duty.standoff = 0.05;
+            job.duty.heat_load = 20;
+        }
+    }
+    for (int k = 0; k < 3; k++) {
+        EXPECT_OK(vtx_job_uncertainty(&job, &u, needing[k], &r));
+        EXPECT(isfinite(r.value) && r.standard_uncertainty > 0);
+        EXPECT_OK(vtx_job_second_order(&job, &u, needing[k], &s));
+    }
+    /* The distance may be what is sought: then the job need not state it. */
+    job.duty.standoff = 0;
+    EXPECT_OK(vtx_request_init(&job, VTX_SOUGHT_STANDOFF, VTX_WISHED_JET_TEMPERATURE, 285, &request));
+    EXPECT_OK(vtx_size(&job, &request, &answer));
+    /* A part that the jet never gets there has no time, and a step beside it has none either. */
+    job.duty.standoff = 0.05;
+    job.duty.heat_load = 0;
+    job.duty.mass = 0.2;
+    job.duty.specific_heat = 480;
+    job.duty.start_temperature = 350;
+    EXPECT_OK(vtx_job_uncertainty(&job, &u, VTX_WISHED_EXPOSURE_TIME, &r));
+    job.duty.target_temperature = 240;
+    feclearexcept(FE_ALL_EXCEPT);
+    EXPECT_STATUS(vtx_job_uncertainty(&job, &u, VTX_WISHED_EXPOSURE_TIME, &r), VTX_OUT_OF_RANGE);
+    EXPECT_STATUS(vtx_job_second_order(&job, &u, VTX_WISHED_EXPOSURE_TIME, &s), VTX_OUT_OF_RANGE);
+    EXPECT(!fetestexcept(FE_INVALID | FE_DIVBYZERO | FE_OVERFLOW));
+}
+
 static const struct test_case tests[] = {
     { "both orders agree with Monte Carlo", both_orders_agree_with_monte_carlo },
     { "the coldest setting needs the second order", the_coldest_setting_needs_the_second_order },
     { "an uncalibrated tube is what to measure next", an_uncalibrated_tube_is_what_to_measure_next },
     { "the line counts only where there is one", the_line_counts_only_where_there_is_one },
     { "beside the last opening one side stands for both", beside_the_last_opening_one_side_stands_for_both },
+    { "a figure that the duty does not state is refused", a_figure_that_the_duty_does_not_state_is_refused },
 };
 TEST_SUITE(uncertainty, tests);
