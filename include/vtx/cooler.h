@@ -37,10 +37,10 @@ enum vtx_cooler_kind {
  *           number is as valid and means 47 % more water, at -20 degC 21 %. No advisory tells the two apart
  */
 typedef struct vtx_supply {
-    double pressure;          /* Pa absolute, stagnation */
-    double temperature;       /* K, stagnation */
-    double humidity;          /* K or kg/kg, as humidity_kind says: below 273.16 K mind the caution above */
-    double humidity_pressure; /* Pa absolute, pressure at which the dew or frost point was read; 0: the supply's own pressure */
+    double pressure;          /* Pa absolute, stagnation; 2e4..2e6 */
+    double temperature;       /* K, stagnation; 230..373.15 */
+    double humidity;          /* as humidity_kind says, mind the caution above: dew point 233.15..373.15 K, frost point 173.15..273.16 K, ratio 0..0.2 kg/kg */
+    double humidity_pressure; /* Pa absolute, pressure at which the dew or frost point was read, up to 2e6; 0: the supply's own pressure */
     double reserved[4];       /* 0 */
     int32_t humidity_kind;    /* enum vtx_supply_humidity */
     int32_t reserved_kind;    /* 0 */
@@ -48,35 +48,35 @@ typedef struct vtx_supply {
 
 /* The air around the cooler. */
 typedef struct vtx_site {
-    double pressure;          /* Pa absolute, barometer */
-    double temperature;       /* K */
+    double pressure;          /* Pa absolute, barometer; 2e4..1.2e5 */
+    double temperature;       /* K, 233.15..350 */
     double relative_humidity; /* -, 0..1, over liquid water */
     double reserved[4];       /* 0 */
 } vtx_site;
 
 /* A cooler as its data sheet describes it. The rated point gives the effective areas of its nozzle and outlets. */
 typedef struct vtx_cooler {
-    double rated_free_air_flow;    /* m3/s at the reference state */
-    double reference_pressure;     /* Pa absolute, of the reference state */
-    double reference_temperature;  /* K, of the reference state */
-    double reference_humidity;     /* -, relative humidity of the reference state */
-    double rated_pressure;         /* Pa absolute, inlet */
-    double rated_temperature;      /* K, inlet */
-    double rated_cold_pressure;    /* Pa absolute, at the cold outlet */
-    double rated_hot_pressure;     /* Pa absolute, at the hot outlet */
-    double rated_cold_fraction;    /* - */
-    double cold_fraction_min;      /* -, lower end of the range covered: below it a held cold fraction is refused, a held opening EXTRAPOLATED */
-    double cold_fraction_max;      /* -, upper end, likewise */
-    double chamber_pressure_ratio; /* -, swirl chamber over inlet pressure at the rated point; used with the opening held */
-    double inlet_area_factor;      /* -, inlet nozzle's area over that of the rated one: 1 unless it was exchanged or is worn */
-    double cold_area_factor;       /* -, area of the tube's cold opening over that of the rated one: below 1 when ice or dirt narrows it */
-    double outlet_conductance;     /* m3/(s Pa), sonic conductance of what is screwed on each cold outlet; 0: nothing */
-    double outlet_critical_ratio;  /* -, critical pressure ratio of the same */
-    double hot_conductance;        /* m3/(s Pa), sonic conductance of a muffler on the hot outlet; 0: nothing */
-    double hot_critical_ratio;     /* -, critical pressure ratio of the same */
-    double outlet_diameter;        /* m, bore of each cold nozzle towards the work */
-    double noise_level;            /* dB(A), sound pressure level of the running cooler at noise_distance; 0: not stated */
-    double noise_distance;         /* m, at which noise_level was measured */
+    double rated_free_air_flow;    /* m3/s at the reference state, 1e-6..1 */
+    double reference_pressure;     /* Pa absolute, of the reference state, 5e4..2e5 */
+    double reference_temperature;  /* K, of the reference state, 250..320 */
+    double reference_humidity;     /* -, relative humidity of the reference state, 0..1 */
+    double rated_pressure;         /* Pa absolute, inlet, 1.1e5..2e6 */
+    double rated_temperature;      /* K, inlet, 250..350 */
+    double rated_cold_pressure;    /* Pa absolute, at the cold outlet, 1e4..1e6 */
+    double rated_hot_pressure;     /* Pa absolute, at the hot outlet, 1e4..1e6 */
+    double rated_cold_fraction;    /* -, above 0 and below 1, within the two below */
+    double cold_fraction_min;      /* -, 0..1, lower end of the range covered: below it a held cold fraction is refused, a held opening EXTRAPOLATED */
+    double cold_fraction_max;      /* -, 0..1, upper end, likewise */
+    double chamber_pressure_ratio; /* -, above 0 and below 1: swirl chamber over inlet pressure at the rated point; used with the opening held */
+    double inlet_area_factor;      /* -, inlet nozzle's area over that of the rated one: 0.01..100, 1 unless it was exchanged or is worn */
+    double cold_area_factor;       /* -, area of the tube's cold opening over that of the rated one: 0.01..100, below 1 when ice or dirt narrows it */
+    double outlet_conductance;     /* m3/(s Pa), sonic conductance of what is screwed on each cold outlet, up to 1e-4; 0: nothing */
+    double outlet_critical_ratio;  /* -, critical pressure ratio of the same, 0 to below 1 */
+    double hot_conductance;        /* m3/(s Pa), sonic conductance of a muffler on the hot outlet, up to 1e-4; 0: nothing */
+    double hot_critical_ratio;     /* -, critical pressure ratio of the same, 0 to below 1 */
+    double outlet_diameter;        /* m, bore of each cold nozzle towards the work, 1e-4..0.2 */
+    double noise_level;            /* dB(A), sound pressure level of the running cooler at noise_distance, up to 200; 0: not stated */
+    double noise_distance;         /* m, at which noise_level was measured, 0.05..100 */
     vtx_tube tube;                 /* separation model */
     double reserved[4];            /* 0 */
     int32_t kind;                  /* enum vtx_cooler_kind */
@@ -85,8 +85,8 @@ typedef struct vtx_cooler {
 
 /* How the cooler is set. */
 typedef struct vtx_cooler_setting {
-    double cold_fraction; /* -, cooler's cold_fraction_min..cold_fraction_max, a fixed cooler's rated one; not read when the opening is held */
-    double valve_opening; /* -, 0..100, a fixed cooler's 1; hot valve's effective area over that at the rated point, 0 shut; not read when the cold fraction is held */
+    double cold_fraction;      /* -, 0..1, within the cooler's limits; not read when the opening is held */
+    double valve_opening;      /* -, 0..100, hot valve's effective area over that at the rated point; not read when the cold fraction is held */
     double cold_back_pressure; /* Pa above the site's pressure, 0..1e6, behind the cold outlets' accessories */
     double hot_back_pressure;  /* Pa above the site's pressure, 0..1e6, behind the hot outlet's accessories */
     double reserved[4];   /* 0 */
