@@ -14,15 +14,15 @@ extern "C" {
 
 /* What is to be cooled. A zero means "not stated": the figures that need it are NaN with FIELD_UNAVAILABLE. */
 typedef struct vtx_duty {
-    double target_temperature;  /* K, the temperature the work may have: up to it the cold air is of use; always needed */
-    double heat_load;           /* W, arriving at the face all the time */
-    double face_area;           /* m2, the face that all cold outlets together blow at */
-    double standoff;            /* m, from nozzle to face */
-    double mass;                /* kg, of a part to be cooled from start_temperature to target_temperature */
-    double specific_heat;       /* J/(kg K), of the part */
-    double start_temperature;   /* K, of the part */
-    double conductivity;        /* W/(m K), of the part; not stated: one temperature all through */
-    double half_thickness;      /* m, of the part towards the jet; not stated: likewise */
+    double target_temperature;  /* K, 150..500, the temperature the work may have: up to it the cold air is of use; always needed */
+    double heat_load;           /* W, 0..1e6, arriving at the face all the time */
+    double face_area;           /* m2, 0..10, the face that all cold outlets together blow at */
+    double standoff;            /* m, 0..10, from nozzle to face */
+    double mass;                /* kg, 0 or 1e-9..1e4, of a part to be cooled from start_temperature to target_temperature */
+    double specific_heat;       /* J/(kg K), 0 or 50..10000, of the part */
+    double start_temperature;   /* K, 0 or 50..1500, of the part */
+    double conductivity;        /* W/(m K), 0 or 0.01..3000, of the part; not stated: one temperature all through */
+    double half_thickness;      /* m, 0 or 1e-6..5, of the part towards the jet; not stated: likewise */
     double reserved[4];         /* 0 */
 } vtx_duty;
 
@@ -34,7 +34,7 @@ typedef struct vtx_job {
     vtx_cooler_setting setting;
     vtx_duty duty;
     vtx_chain_element line[8]; /* from the start in the order of the flow; those beyond `elements` are not read */
-    double running;          /* -, number of coolers at the line's end that blow at the same time: number times simultaneity, above 0 */
+    double running;          /* -, number of coolers at the line's end that blow at the same time: number times simultaneity, 1e-3..1e4 */
     double reserved[4];      /* 0 */
     int32_t elements;        /* elements of the line in use, 0..8 */
     int32_t reserved_count;  /* 0 */
@@ -55,7 +55,7 @@ typedef struct vtx_work {
     double face_temperature;     /* K, steady, under heat_load */
     double face_temperature_low; /* K, numerically lowest over the band */
     double face_temperature_high; /* K */
-    double exposure_time;        /* s, to bring the part from start_temperature to target_temperature */
+    double exposure_time;        /* s, to cool the part from start_temperature to target_temperature; 0 when it is no warmer than that already */
     double exposure_time_low;    /* s, numerically lowest over the band */
     double exposure_time_high;   /* s */
     double impact_force;         /* N, of all jets of the cooler on the face */

@@ -28,7 +28,7 @@ enum vtx_failed {
 /* What an entry must meet. A limit of 0 is not looked at, but for the capacity and the freezing margin. Limits on noise pass an entry
  * whose level is not stated: its verdict says so. */
 typedef struct vtx_requirements {
-    double capacity;            /* W, at least, against the duty's target temperature, all that run together */
+    double capacity;            /* W, at least, in the cold air up to the duty's target temperature, all that run together: not what a face gets */
     double cold_temperature;    /* K, at most, at the cold outlet; 0: any */
     double air_flow;            /* m3/s of free air at the entry's reference state, at most, all that run together; 0: any */
     double noise_level;         /* dB, at most, at noise_distance from all that run; 0: any */
@@ -104,6 +104,8 @@ typedef struct vtx_chosen_cooler {
  * chosen        out  -
  *
  * status    OK, BAD_ARGUMENT (also an empty list), NO_SOLUTION (no entry meets them)
+ * note      capacity is what the cold air takes up while it warms to the target temperature; a jet leaves most of that unused: a face may get a
+ *           seventh of it. For work under a jet require face_heat, for which face_area and standoff must be stated
  * accuracy  as vtx_rank_coolers
  * source    as vtx_rank_coolers
  */

@@ -25,17 +25,20 @@ vtx_status vtx_job_init(vtx_job *job)
     return worse(status, vtx_duty_init(&job->duty));
 }
 
+/* The ranges of part.h, or zero. */
+static vtx_status check_if_stated(double x, double low, double high) { return x == 0 ? VTX_OK : check_positive(x, low, high); }
+
 static vtx_status check_duty(const vtx_duty *d)
 {
     vtx_status status = check_positive(d->target_temperature, 150, 500);
     status = worse(status, check_amount(d->heat_load, 1e6));
     status = worse(status, check_amount(d->face_area, 10));
     status = worse(status, check_amount(d->standoff, 10));
-    status = worse(status, check_amount(d->mass, 1e4));
-    status = worse(status, check_amount(d->specific_heat, 1e5));
-    status = worse(status, check_amount(d->start_temperature, 1500));
-    status = worse(status, d->conductivity == 0 ? VTX_OK : check_positive(d->conductivity, 0.01, 3000));
-    status = worse(status, d->half_thickness == 0 ? VTX_OK : check_positive(d->half_thickness, 1e-6, 5));
+    status = worse(status, check_if_stated(d->mass, 1e-9, 1e4));
+    status = worse(status, check_if_stated(d->specific_heat, 50, 10000));
+    status = worse(status, check_if_stated(d->start_temperature, 50, 1500));
+    status = worse(status, check_if_stated(d->conductivity, 0.01, 3000));
+    status = worse(status, check_if_stated(d->half_thickness, 1e-6, 5));
     return worse(status, require(are_zero(d->reserved, ARRAY_LENGTH(d->reserved))));
 }
 

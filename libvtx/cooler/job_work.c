@@ -52,12 +52,14 @@ static vtx_status face_temperature(const vtx_job *job, const vtx_jet *jet, doubl
     return VTX_NOT_CONVERGED;
 }
 
-/* Endless when the jet cannot bring the part there; then the field is NaN. */
+/* None for a part that is no warmer than it may be; endless, and the field NaN, when the jet cannot bring it there. */
 static double exposure_time(const vtx_job *job, double film_coefficient, double jet_temperature, int32_t *advisories)
 {
     const vtx_duty *d = &job->duty;
     vtx_part part;
     vtx_cooling_time cooling;
+    if (d->start_temperature <= d->target_temperature)
+        return 0;
     vtx_part_init(&part);
     part.mass = d->mass;
     part.heat_capacity = d->specific_heat;

@@ -236,6 +236,30 @@ static void what_is_not_stated_is_zero_and_nothing_else(void)
     EXPECT_OK(vtx_job_evaluate(&job, &p, &w));
 }
 
+static void a_part_no_warmer_than_it_may_be_takes_no_time(void)
+{
+    static const double starts[] = { 250, 300, 313.15 };
+    vtx_job job = sample_job(VTX_AIR_REAL);
+    vtx_operating_point p;
+    vtx_work w;
+    job.duty.face_area = 2e-3;
+    job.duty.standoff = 0.05;
+    job.duty.mass = 0.2;
+    job.duty.specific_heat = 480;
+    for (int i = 0; i < 3; i++) {
+        job.duty.start_temperature = starts[i];
+        EXPECT_OK(vtx_job_evaluate(&job, &p, &w));
+        EXPECT(w.exposure_time == 0 && w.exposure_time_low == 0 && w.exposure_time_high == 0);
+        EXPECT(!(w.advisories & VTX_ADVISORY_FIELD_UNAVAILABLE));
+    }
+    job.duty.start_temperature = 313.16;
+    EXPECT_OK(vtx_job_evaluate(&job, &p, &w));
+    EXPECT(w.exposure_time > 0 && w.exposure_time < 1);
+    job.duty.target_temperature = 240; /* colder than the jet: never */
+    EXPECT_OK(vtx_job_evaluate(&job, &p, &w));
+    EXPECT(isnan(w.exposure_time) && (w.advisories & VTX_ADVISORY_FIELD_UNAVAILABLE));
+}
+
 static const struct test_case tests[] = {
     { "without a line the job is the cooler", without_a_line_the_job_is_the_cooler },
     { "line and cooler agree on the pressure between them", line_and_cooler_agree_on_the_pressure_between_them },
@@ -247,5 +271,6 @@ static const struct test_case tests[] = {
     { "an outlet almost without flow ends no search", an_outlet_without_flow_ends_no_search },
     { "what cannot be is refused", what_cannot_be_is_refused },
     { "what is not stated is zero and nothing else", what_is_not_stated_is_zero_and_nothing_else },
+    { "a part no warmer than it may be takes no time", a_part_no_warmer_than_it_may_be_takes_no_time },
 };
 TEST_SUITE(job, tests);
