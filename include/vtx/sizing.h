@@ -121,18 +121,24 @@ VTX_API vtx_status vtx_size(const vtx_job *job, const vtx_request *request, vtx_
  */
 VTX_API vtx_status vtx_size_for_both(const vtx_job *job, const vtx_request *first, const vtx_request *second, vtx_sizing *sizing);
 
-/* Two quantities that meet two wishes exactly: for example the cold fraction and the pressure that give a temperature and a capacity.
+/* Two quantities that meet two wishes exactly: for example the cold fraction and the pressure that give a temperature and a capacity. Here a
+ * wish is met by equality alone, neither more nor less will do.
  *
  * job            in   -
  * outer          in   -   quantity and wish of the outer search
  * inner          in   -   another quantity and another wish, solved for each trial of the outer one
- * outer_sizing   out  -   with NO_SOLUTION the attainable fields are those of the outer wish where the inner one is met
- * inner_sizing   out  -
+ * outer_sizing   out  -   limit WISH. With NO_SOLUTION the attainable fields of both are one trial: the nearest to the outer wish among those
+ *                         that meet the inner one; where none does, the nearest to the inner one
+ * inner_sizing   out  -   likewise
  *
- * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NO_SOLUTION, NOT_CONVERGED
+ * status    OK, BAD_ARGUMENT (also: the duty does not state what a wish needs), OUT_OF_RANGE (no trial gives a working job), NO_SOLUTION (no
+ *           pair of the two ranges meets both), NOT_CONVERGED
  * advisory  as vtx_size; value_low and value_high are NaN here
  * accuracy  both wishes within 1e-7 of the figures' size
  * source    as vtx_size
+ * note      Of several pairs (capacity over cold fraction has a summit) the outer choice takes the lowest or highest outer value; where several
+ *           inner values meet the inner wish the inner choice decides, and its other branch is tried only when the first has no pair. Pairs
+ *           closer together than the scan's step may be taken for one another
  */
 VTX_API vtx_status vtx_size_pair(const vtx_job *job, const vtx_request *outer, const vtx_request *inner, vtx_sizing *outer_sizing,
                                  vtx_sizing *inner_sizing);

@@ -13,7 +13,9 @@ struct seeker {
     const vtx_request *request;
     const vtx_request *second; /* or null */
     const vtx_request *inner;  /* or null */
-    double inner_value;
+    struct wish_answer met;        /* the inner wish at the last trial that met it */
+    struct wish_answer near_inner; /* the inner wish where it was missed by least, and the outer quantity there */
+    double near_x, near_miss;
     int32_t advisories;
 };
 
@@ -83,6 +85,24 @@ static struct wish wish_of(const vtx_request *r, wish_figure *figure, void *cont
                           r->choice == VTX_CHOICE_LOWEST ? WISH_LOWEST : WISH_HIGHEST, on_log_scale(r), 0 };
 }
 
+static struct wish exact_wish_of(const vtx_request *r, wish_figure *figure, void *context)
+{
+    struct wish wish = wish_of(r, figure, context);
+    wish.sense = WISH_EXACTLY;
+    return wish;
+}
+
+/* Where the inner wish comes nearest to being met: what to tell when it is met nowhere. */
+static void note_miss(struct seeker *s, double x, const struct wish_answer *inner)
+{
+    const double miss = fabs(inner->best - s->inner->wanted);
+    if (!is_finite(miss) || (is_finite(s->near_miss) && miss >= s->near_miss))
+        return;
+    s->near_miss = miss;
+    s->near_x = x;
+    s->near_inner = *inner;
+}
+
 /* The figure of the outer wish where the inner one is met. */
 static double pair_figure(double x, void *context)
 {
@@ -91,11 +111,13 @@ static double pair_figure(double x, void *context)
     struct wish_answer answer;
     double unused;
     set_quantity(&inner.job, s->request, x);
-    struct wish wish = wish_of(s->inner, seek_figure, &inner);
-    wish.best_of_grid = 1;
-    if (search_wish(&wish, &answer) != VTX_OK || answer.met_at_end)
+    const struct wish wish = exact_wish_of(s->inner, seek_figure, &inner);
+    const vtx_status status = search_wish(&wish, &answer);
+    if (status == VTX_NO_SOLUTION)
+        note_miss(s, x, &answer);
+    if (status != VTX_OK)
         return quiet_nan();
-    s->inner_value = answer.x;
+    s->met = answer;
     set_quantity(&inner.job, s->inner, answer.x);
     const double figure = evaluate(&inner, s->request, &unused);
     s->advisories = inner.advisories;
@@ -225,35 +247,71 @@ vtx_status vtx_size_for_both(const vtx_job *job, const vtx_request *first, const
     return status == VTX_OK ? size_for(job, first, second, answer) : POISON_STRUCT(answer, vtx_sizing, limit, status);
 }
 
+/* With NO_SOLUTION: the nearest to the outer wish where the inner one is met, or, where that is nowhere, the nearest to the inner one. */
+static vtx_status fail_pair(struct seeker *s, vtx_status status, struct wish_answer *found, vtx_sizing *outer, vtx_sizing *inner)
+{
+    struct wish_answer nearest = s->near_inner;
+    double unused;
+    if (status == VTX_OUT_OF_RANGE && is_finite(s->near_miss)) {
+        struct seeker at = { .job = s->job };
+        set_quantity(&at.job, s->request, s->near_x);
+        set_quantity(&at.job, s->inner, nearest.best_x);
+        found->best_x = s->near_x;
+        found->best = evaluate(&at, s->request, &unused);
+        status = VTX_NO_SOLUTION;
+    } else if (status == VTX_NO_SOLUTION) {
+        pair_figure(found->best_x, s);
+        nearest.best_x = s->met.x;
+        nearest.best = s->met.figure;
+    }
+    fail(inner, status, s->inner, &nearest);
+    return fail(outer, status, s->request, found);
+}
+
+static vtx_status size_pair(const vtx_job *job, const vtx_request *outer, const vtx_request *inner, vtx_sizing *outer_sizing,
+                            vtx_sizing *inner_sizing)
+{
+    struct wish_answer found;
+    vtx_request other = *inner;
+    struct seeker s = { .job = *job, .request = outer, .inner = inner, .near_miss = quiet_nan() };
+    const struct wish wish = exact_wish_of(outer, pair_figure, &s);
+    vtx_status status = search_wish(&wish, &found);
+    if (status == VTX_NO_SOLUTION) { /* there may be one on the inner quantity's other branch */
+        struct wish_answer again;
+        other.choice = inner->choice == VTX_CHOICE_LOWEST ? VTX_CHOICE_HIGHEST : VTX_CHOICE_LOWEST;
+        s.inner = &other;
+        if (search_wish(&wish, &again) == VTX_OK) {
+            found = again;
+            status = VTX_OK;
+        } else {
+            s.inner = inner;
+        }
+    }
+    if (status != VTX_OK)
+        return fail_pair(&s, status, &found, outer_sizing, inner_sizing);
+    pair_figure(found.x, &s);
+    fill_answer(outer, &found, outer_sizing);
+    fill_answer(inner, &s.met, inner_sizing);
+    outer_sizing->value_low = outer_sizing->value_high = inner_sizing->value_low = inner_sizing->value_high = quiet_nan();
+    outer_sizing->advisories = inner_sizing->advisories = s.advisories | VTX_ADVISORY_FIELD_UNAVAILABLE;
+    return VTX_OK;
+}
+
 vtx_status vtx_size_pair(const vtx_job *job, const vtx_request *outer, const vtx_request *inner, vtx_sizing *outer_sizing,
                          vtx_sizing *inner_sizing)
 {
-    struct wish_answer found;
     vtx_status status = worse(require(outer_sizing != NULL && inner_sizing != NULL), job_check(job));
     if (status == VTX_OK)
         status = worse(check_request(job, outer), check_request(job, inner));
     if (status == VTX_OK)
-        status = require(outer->wished != inner->wished && (outer->sought != inner->sought || outer->element != inner->element));
+        status = require(outer->wished != inner->wished && (outer->sought != inner->sought || (needs_element(outer->sought) && outer->element != inner->element)));
     if (status == VTX_OK)
         status = check_wishes(job, outer, inner, 1);
     if (status != VTX_OK) {
         POISON_STRUCT(inner_sizing, vtx_sizing, limit, status);
         return POISON_STRUCT(outer_sizing, vtx_sizing, limit, status);
     }
-    struct seeker s = { .job = *job, .request = outer, .inner = inner };
-    const struct wish wish = wish_of(outer, pair_figure, &s);
-    status = search_wish(&wish, &found);
-    POISON_STRUCT(inner_sizing, vtx_sizing, limit, status);
-    if (status != VTX_OK)
-        return fail(outer_sizing, status, outer, &found);
-    pair_figure(found.x, &s);
-    fill_answer(outer, &found, outer_sizing);
-    outer_sizing->value_low = outer_sizing->value_high = quiet_nan();
-    outer_sizing->advisories = s.advisories | VTX_ADVISORY_FIELD_UNAVAILABLE;
-    s.job = *job;
-    set_quantity(&s.job, outer, found.x);
-    const vtx_job at_answer = s.job;
-    return size_for(&at_answer, inner, NULL, inner_sizing);
+    return size_pair(job, outer, inner, outer_sizing, inner_sizing);
 }
 
 static double request_low(const vtx_job *job, int32_t sought)

@@ -4,7 +4,7 @@
 
 #include "../base/root.h"
 
-enum wish_sense { WISH_AT_LEAST = 1, WISH_AT_MOST = 2 };
+enum wish_sense { WISH_AT_LEAST = 1, WISH_AT_MOST = 2, WISH_EXACTLY = 3 };
 enum wish_choice { WISH_LOWEST = 1, WISH_HIGHEST = 2 };
 
 /* The figure at x, or NaN where the forward pass has no answer. */
@@ -24,7 +24,7 @@ struct wish {
 
 struct wish_answer {
     double x, figure;         /* where the wish is just met, or the end of the range where it is met throughout */
-    double best_x, best;      /* the best figure of the range and where it is */
+    double best_x, best;      /* the best figure of the range and where it is; with WISH_EXACTLY the nearest when it is missed */
     int met_at_end;           /* the wish is met at the chosen end of the range: the range binds, not the wish */
 };
 

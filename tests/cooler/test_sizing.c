@@ -285,6 +285,78 @@ static void two_wishes_at_once_are_both_met(void)
     EXPECT_WITHIN(p.cold_temperature, 266, 1e-5);
 }
 
+/* A pair of the job's own figures exists by construction: it, or another one, must meet both wishes by equality. */
+static void a_pair_that_exists_is_met_exactly(void)
+{
+    static const struct {
+        int32_t outer, inner, outer_wish, inner_wish;
+        double outer_low, outer_high, inner_low, inner_high;
+    } cases[] = {
+        { VTX_SOUGHT_COLD_FRACTION, VTX_SOUGHT_BORE, VTX_WISHED_CAPACITY, VTX_WISHED_AIR_FLOW, 0.25, 0.78, 0.006, 0.011 },
+        { VTX_SOUGHT_COLD_FRACTION, VTX_SOUGHT_BORE, VTX_WISHED_COLD_TEMPERATURE, VTX_WISHED_AIR_FLOW, 0.35, 0.78, 0.006, 0.011 },
+        { VTX_SOUGHT_COLD_FRACTION, VTX_SOUGHT_SUPPLY_PRESSURE, VTX_WISHED_COLD_TEMPERATURE, VTX_WISHED_CAPACITY, 0.35, 0.78, 4e5, 9e5 },
+        { VTX_SOUGHT_SUPPLY_PRESSURE, VTX_SOUGHT_COLD_FRACTION, VTX_WISHED_CAPACITY, VTX_WISHED_COLD_TEMPERATURE, 4e5, 9e5, 0.35, 0.78 },
+        { VTX_SOUGHT_COLD_FRACTION, VTX_SOUGHT_INLET_AREA, VTX_WISHED_CAPACITY, VTX_WISHED_AIR_FLOW, 0.25, 0.78, 0.5, 1.8 },
+        { VTX_SOUGHT_INLET_AREA, VTX_SOUGHT_COLD_FRACTION, VTX_WISHED_CAPACITY, VTX_WISHED_COLD_TEMPERATURE, 0.5, 1.8, 0.35, 0.78 },
+        { VTX_SOUGHT_INLET_AREA, VTX_SOUGHT_COLD_FRACTION, VTX_WISHED_AIR_FLOW, VTX_WISHED_CAPACITY, 0.5, 1.8, 0.25, 0.78 },
+    };
+    struct random_state r;
+    int met = 0, asked = 0;
+    random_seed(&r, 45);
+    for (int i = 0; i < (getenv("VTX_SOAK") ? 60 : 4); i++)
+        for (size_t k = 0; k < sizeof cases / sizeof cases[0]; k++) {
+            vtx_job job = sample_job(VTX_AIR_IDEAL);
+            vtx_request outer, inner;
+            vtx_sizing o, n;
+            EXPECT_OK(vtx_chain_hose(0.008, 5, &job.line[0]));
+            job.elements = 1;
+            job.supply.pressure = 8e5;
+            EXPECT_OK(vtx_request_init(&job, cases[k].outer, cases[k].outer_wish, 300, &outer));
+            EXPECT_OK(vtx_request_init(&job, cases[k].inner, cases[k].inner_wish, 300, &inner));
+            put(&job, &outer, random_uniform(&r, cases[k].outer_low, cases[k].outer_high));
+            put(&job, &inner, random_uniform(&r, cases[k].inner_low, cases[k].inner_high));
+            outer.wanted = figure(&job, outer.wished);
+            inner.wanted = figure(&job, inner.wished);
+            asked++;
+            if (vtx_size_pair(&job, &outer, &inner, &o, &n) != VTX_OK)
+                continue;
+            met++;
+            put(&job, &outer, o.value);
+            put(&job, &inner, n.value);
+            EXPECT_NEAR(figure(&job, outer.wished), outer.wanted, 1e-7);
+            EXPECT_NEAR(figure(&job, inner.wished), inner.wanted, 1e-7);
+            EXPECT(o.limit == VTX_LIMIT_WISH && n.limit == VTX_LIMIT_WISH && isnan(n.value_low) && isnan(n.value_high));
+            EXPECT(o.figure == o.attainable_figure && n.figure == n.attainable_figure);
+        }
+    EXPECT(met == asked);
+    printf(" (%d of %d pairs) ", met, asked);
+}
+
+/* Where there is no pair the attainable fields of both are one trial. */
+static void a_pair_that_does_not_exist_says_how_near_one_comes(void)
+{
+    static const double wanted[3][2] = { { 1e4, 0.009 }, { 300, 1 }, { 1e4, 1 } };
+    for (int i = 0; i < 3; i++) {
+        vtx_job job = sample_job(VTX_AIR_IDEAL);
+        vtx_request outer, inner;
+        vtx_sizing o, n;
+        EXPECT_OK(vtx_chain_hose(0.008, 5, &job.line[0]));
+        job.elements = 1;
+        job.supply.pressure = 8e5;
+        EXPECT_OK(vtx_request_init(&job, VTX_SOUGHT_COLD_FRACTION, VTX_WISHED_CAPACITY, wanted[i][0], &outer));
+        EXPECT_OK(vtx_request_init(&job, VTX_SOUGHT_BORE, VTX_WISHED_AIR_FLOW, wanted[i][1], &inner));
+        EXPECT_STATUS(vtx_size_pair(&job, &outer, &inner, &o, &n), VTX_NO_SOLUTION);
+        EXPECT(isnan(o.value) && isnan(n.value) && o.limit == -1 && n.limit == -1);
+        EXPECT(o.attainable_limit >= VTX_LIMIT_RANGE_LOW && n.attainable_limit >= VTX_LIMIT_RANGE_LOW);
+        put(&job, &outer, o.attainable_value);
+        put(&job, &inner, n.attainable_value);
+        EXPECT_NEAR(figure(&job, outer.wished), o.attainable_figure, 1e-9);
+        EXPECT_NEAR(figure(&job, inner.wished), n.attainable_figure, 1e-9);
+        if (i == 0)
+            EXPECT_NEAR(n.attainable_figure, 0.009, 1e-7);
+    }
+}
+
 static void requests_that_make_no_sense_are_refused(void)
 {
     const vtx_job job = sample_job(VTX_AIR_IDEAL);
@@ -361,6 +433,8 @@ static const struct test_case tests[] = {
     { "an impossible temperature says how cold it gets", an_impossible_temperature_says_how_cold_it_gets },
     { "the pressure for a capacity is found, or its limit named", the_pressure_for_a_capacity_is_found_or_its_limit_named },
     { "two wishes at once are both met", two_wishes_at_once_are_both_met },
+    { "a pair that exists is met exactly", a_pair_that_exists_is_met_exactly },
+    { "a pair that does not exist says how near one comes", a_pair_that_does_not_exist_says_how_near_one_comes },
     { "requests that make no sense are refused", requests_that_make_no_sense_are_refused },
     { "a request needs an element that has the quantity", a_request_needs_an_element_that_has_the_quantity },
     { "a range that the quantity cannot have is refused", a_range_that_the_quantity_cannot_have_is_refused },

@@ -71,6 +71,59 @@ static void points_without_an_answer_are_passed_over(void)
     EXPECT_STATUS(search_wish(&w, &a), VTX_OUT_OF_RANGE);
 }
 
+/* Jumps over every wish between -1 and 1. */
+static double cliff(double x, void *context)
+{
+    (void)context;
+    return x < 0.51 ? -1 : 1;
+}
+
+static void exact_wishes_are_met_by_equality(void)
+{
+    int count = 0;
+    struct wish_answer a;
+    struct wish w = { hill, &count, 0.95, 0, 1, 1e-13, WISH_EXACTLY, WISH_LOWEST, 0, 0 };
+    EXPECT_OK(search_wish(&w, &a));
+    EXPECT_WITHIN(a.x, 0.3 - sqrt(0.05), 1e-11);
+    EXPECT(!a.met_at_end && a.best_x == a.x);
+    w.choice = WISH_HIGHEST;
+    EXPECT_OK(search_wish(&w, &a));
+    EXPECT_WITHIN(a.x, 0.3 + sqrt(0.05), 1e-11);
+    w.wanted = 0.4; /* at least that much everywhere: at the end is not exactly */
+    w.low = 0.1;
+    EXPECT_STATUS(search_wish(&w, &a), VTX_NO_SOLUTION);
+    EXPECT(isnan(a.x) && a.best_x == 1);
+    EXPECT_WITHIN(a.best, 0.51, 1e-15);
+    w.wanted = 1 - 1e-6; /* both roots between two points of the grid */
+    EXPECT_OK(search_wish(&w, &a));
+    EXPECT_WITHIN(a.x, 0.301, 1e-9);
+    w.choice = WISH_LOWEST;
+    EXPECT_OK(search_wish(&w, &a));
+    EXPECT_WITHIN(a.x, 0.299, 1e-9);
+    w.wanted = 1.1;
+    EXPECT_STATUS(search_wish(&w, &a), VTX_NO_SOLUTION);
+    EXPECT_WITHIN(a.best_x, 0.3, 1e-6);
+    EXPECT_WITHIN(a.best, 1, 1e-11);
+}
+
+static void an_exact_wish_is_seen_beside_what_has_no_answer(void)
+{
+    struct wish_answer a;
+    struct wish w = { patch, NULL, 0.205, 0, 1, 1e-13, WISH_EXACTLY, WISH_LOWEST, 0, 0 };
+    EXPECT_OK(search_wish(&w, &a));
+    EXPECT_WITHIN(a.x, 0.205, 1e-11);
+    w.wanted = 0.595;
+    w.choice = WISH_HIGHEST;
+    EXPECT_OK(search_wish(&w, &a));
+    EXPECT_WITHIN(a.x, 0.595, 1e-11);
+    w.wanted = 0.15;
+    EXPECT_STATUS(search_wish(&w, &a), VTX_NO_SOLUTION);
+    EXPECT_WITHIN(a.best_x, 0.2, 1e-11);
+    struct wish jump = { cliff, NULL, 0.2, 0, 1, 1e-13, WISH_EXACTLY, WISH_LOWEST, 0, 0 };
+    EXPECT_STATUS(search_wish(&jump, &a), VTX_NO_SOLUTION);
+    EXPECT(isnan(a.x) && a.best == 1);
+}
+
 static void the_best_may_be_where_answers_end(void)
 {
     struct wish_answer a;
@@ -94,6 +147,8 @@ static const struct test_case tests[] = {
     { "an impossible wish says how near it comes", an_impossible_wish_says_how_near_it_comes },
     { "a peak between two grid points is seen", a_peak_between_two_grid_points_is_seen },
     { "points without an answer are passed over", points_without_an_answer_are_passed_over },
+    { "exact wishes are met by equality", exact_wishes_are_met_by_equality },
+    { "an exact wish is seen beside what has no answer", an_exact_wish_is_seen_beside_what_has_no_answer },
     { "the best may be where answers end", the_best_may_be_where_answers_end },
 };
 TEST_SUITE(wish, tests);
