@@ -39,7 +39,8 @@ enum vtx_cooler_kind {
 typedef struct vtx_supply {
     double pressure;          /* Pa absolute, stagnation; 2e4..2e6 */
     double temperature;       /* K, stagnation; 230..373.15 */
-    double humidity;          /* as humidity_kind says, mind the caution above: dew point 233.15..373.15 K, frost point 173.15..273.16 K, ratio 0..0.2 kg/kg */
+    double humidity;          /* as humidity_kind says, mind the caution above: dew point 233.15..373.15 K, frost point 173.15..273.16 K, or ratio
+                               * 0..0.2 kg/kg */
     double humidity_pressure; /* Pa absolute, pressure at which the dew or frost point was read, up to 2e6; 0: the supply's own pressure */
     double reserved[4];       /* 0 */
     int32_t humidity_kind;    /* enum vtx_supply_humidity */
@@ -85,8 +86,9 @@ typedef struct vtx_cooler {
 
 /* How the cooler is set. */
 typedef struct vtx_cooler_setting {
-    double cold_fraction;      /* -, 0..1, within the cooler's limits; not read when the opening is held */
-    double valve_opening;      /* -, 0..100, hot valve's effective area over that at the rated point; not read when the cold fraction is held */
+    double cold_fraction;      /* -, cooler's cold_fraction_min..cold_fraction_max, a fixed cooler's rated one; not read when the opening is held */
+    double valve_opening;      /* -, 0..100, a fixed cooler's 1; hot valve's effective area over that at the rated point, 0 shut; not read when the
+                                * cold fraction is held */
     double cold_back_pressure; /* Pa above the site's pressure, 0..1e6, behind the cold outlets' accessories */
     double hot_back_pressure;  /* Pa above the site's pressure, 0..1e6, behind the hot outlet's accessories */
     double reserved[4];   /* 0 */
