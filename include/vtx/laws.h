@@ -106,7 +106,7 @@ VTX_API vtx_status vtx_entropy_generation(double heat_capacity, double gas_const
  * cold_pressure      in   Pa    1e3..1e8   at most the inlet's, else BAD_ARGUMENT
  * hot_pressure       in   Pa    1e3..1e8   at most the inlet's, else BAD_ARGUMENT
  * cold_fraction      in   -     0..1       0 and 1 are OUT_OF_RANGE
- * cold_temperature   out  K
+ * cold_temperature   out  K              tends to 0 with the cold fraction, and is 0 where it is too small for a number
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NOT_CONVERGED
  * accuracy  1e-9 of the tabulated limits, which were computed independently

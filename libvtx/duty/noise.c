@@ -151,7 +151,8 @@ vtx_status vtx_attenuation_needed(double level, double background, double permis
 {
     vtx_status status = worse(require(attenuation != NULL), check_level(level));
     status = worse(status, worse(check_level(background), check_level(permissible)));
-    if (status == VTX_OK && !(background < permissible))
+    const double least_margin = 1e-300; /* of less the logarithm is infinite */
+    if (status == VTX_OK && !(permissible - background > least_margin))
         status = VTX_NO_SOLUTION;
     if (status != VTX_OK)
         return poison(attenuation, status);

@@ -51,6 +51,8 @@ vtx_status vtx_fanno_mach(double gamma, double length, int32_t branch, double *m
     if (status != VTX_OK)
         return poison(mach, status);
     const double excess = fanno_scale(gamma) * length;
+    if (branch == VTX_BRANCH_SUPERSONIC && !(excess < log_excess(-2 / (gamma + 1))))
+        return poison(mach, VTX_NO_SOLUTION);
     return give_mach_of(gamma, branch == VTX_BRANCH_SUBSONIC ? log_excess_above(excess) : log_excess_below(excess), mach);
 }
 
@@ -79,6 +81,8 @@ vtx_status vtx_fanno_mach_from_temperature(double gamma, double ratio, double *m
     const vtx_status status = worse(check_ratio(gamma, ratio, mach), require(2 * ratio < gamma + 1));
     if (status != VTX_OK)
         return poison(mach, status);
+    if (ratio < 1 / square(2 * MACH_MAX))
+        return poison(mach, VTX_OUT_OF_RANGE);
     return give_mach(sqrt((gamma + 1 - 2 * ratio) / ratio / (gamma - 1)), mach);
 }
 

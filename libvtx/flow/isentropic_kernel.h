@@ -135,7 +135,7 @@ static inline double mild_drop(double gamma, double s)
 {
     const double z = square(s);
     const double x = -2 * s * ((gamma - 1) / gamma) * (1 + z * artanh_tail(z));
-    return -(x + square(x) * expm1_tail(x));
+    return -x - square(x) * expm1_tail(x);
 }
 
 static inline double mild_temperature_drop(double gamma, double inlet_pressure, double outlet_pressure)

@@ -90,8 +90,8 @@ static ALWAYS_INLINE double mixing_part(double atmospheres, double x, int dry)
 {
     if (dry)
         return log(atmospheres);
-    const double y = 1 - x;
-    return (y > 0 ? y * log(y * atmospheres) : 0) + (x > 0 ? x * log(x * atmospheres) : 0);
+    const double y = 1 - x, least = 1e-300; /* of less the product may be zero */
+    return (y > least ? y * log(y * atmospheres) : 0) + (x > least ? x * log(x * atmospheres) : 0);
 }
 
 /* Inline, for those who need a part of it, and dry, a constant, where x is 0. */

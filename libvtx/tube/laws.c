@@ -70,7 +70,7 @@ vtx_status vtx_refrigeration_capacity(double cold_mass_flow, double heat_capacit
                                     worse(check_flow_temperature(reference_temperature), check_flow_temperature(cold_temperature))));
     if (status != VTX_OK)
         return poison(capacity, status);
-    *capacity = cold_mass_flow * heat_capacity * (reference_temperature - cold_temperature);
+    *capacity = cold_mass_flow * heat_capacity * (reference_temperature - cold_temperature) + 0.0; /* no flow has no sign */
     return VTX_OK;
 }
 

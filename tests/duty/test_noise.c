@@ -149,6 +149,7 @@ static void no_muffler_helps_when_the_background_is_too_loud(void)
     double attenuation = 1;
     EXPECT_STATUS(vtx_attenuation_needed(90, 85, 85, &attenuation), VTX_NO_SOLUTION);
     EXPECT(isnan(attenuation));
+    EXPECT_STATUS(vtx_attenuation_needed(90, 0, 4.9e-324, &attenuation), VTX_NO_SOLUTION);
 }
 
 static void lists_are_checked(void)

@@ -1,4 +1,6 @@
 /* The Fanno relations against published values, and each against its inverse on both branches. */
+#include <fenv.h>
+
 #include <vtx/fanno.h>
 
 #include "../harness/harness.h"
@@ -131,6 +133,17 @@ static void too_long_a_pipe_has_no_solution(void)
     EXPECT_OK(vtx_fanno_mach(1.4, 0.81, VTX_BRANCH_SUPERSONIC, &mach));
 }
 
+static void far_beyond_its_range_no_flag_is_raised(void)
+{
+    double mach;
+    feclearexcept(FE_ALL_EXCEPT);
+    for (double length = 0.9; length < 1e8; length *= 3)
+        EXPECT_STATUS(vtx_fanno_mach(1.4, length, VTX_BRANCH_SUPERSONIC, &mach), VTX_NO_SOLUTION);
+    for (double ratio = 1e-5; ratio > 0; ratio *= 1e-10)
+        EXPECT_STATUS(vtx_fanno_mach_from_temperature(1.4, ratio, &mach), VTX_OUT_OF_RANGE);
+    EXPECT(fetestexcept(FE_INVALID | FE_DIVBYZERO | FE_OVERFLOW) == 0);
+}
+
 /* A search that brackets Mach numbers dies at the ends of the range and at the sonic point; the closed start does not. */
 static void the_inverse_answers_at_and_next_to_the_sonic_point(void)
 {
@@ -163,6 +176,7 @@ static const struct test_case tests[] = {
     { "closed-form inverses return the Mach number", closed_form_inverses_return_the_mach_number },
     { "lengths of two pipes add", lengths_of_two_pipes_add },
     { "too long a pipe has no solution", too_long_a_pipe_has_no_solution },
+    { "far beyond its range no flag is raised", far_beyond_its_range_no_flag_is_raised },
     { "the inverse answers at and next to the sonic point", the_inverse_answers_at_and_next_to_the_sonic_point },
     { "the inverse is smooth where its branches join", the_inverse_is_smooth_where_its_branches_join },
 };

@@ -215,6 +215,8 @@ static void dry_air_is_the_limit_of_humid_air(void)
             EXPECT_WITHIN(m.enthalpy, dry.enthalpy, w * 3e6 + 1e-9);
             EXPECT(m.humidity_ratio == w && m.vapour_fraction > w);
         }
+        for (double w = 1e-290; w > 0; w *= 1e-6)
+            EXPECT(at(model, 1e3, 290, w).entropy == at(model, 1e3, 290, 0).entropy);
     }
 }
 

@@ -114,6 +114,13 @@ static void second_law_limit_is_where_entropy_generation_vanishes(void)
     EXPECT(tried > 5000);
 }
 
+static void no_flow_has_no_capacity(void)
+{
+    double no_flow = 1;
+    EXPECT_OK(vtx_refrigeration_capacity(0, 1006, 280, 290, &no_flow));
+    EXPECT(no_flow == 0 && !signbit(no_flow));
+}
+
 static void second_law_limit_meets_the_isentropic_drop_as_all_air_leaves_cold(void)
 {
     double tc, drop, previous = 0;
@@ -214,6 +221,7 @@ static const struct test_case tests[] = {
     { "independent values are reproduced", independent_values_are_reproduced },
     { "exergy account closes on adiabatic states", exergy_account_closes_on_adiabatic_states },
     { "second-law limit is where entropy generation vanishes", second_law_limit_is_where_entropy_generation_vanishes },
+    { "no flow has no capacity", no_flow_has_no_capacity },
     { "second-law limit meets the isentropic drop as all air leaves cold", second_law_limit_meets_the_isentropic_drop_as_all_air_leaves_cold },
     { "drop of expansion is not the rise of compression", drop_of_expansion_is_not_the_rise_of_compression },
     { "ideal vortex gives the isentropic drop and half of it", ideal_vortex_gives_the_isentropic_drop_and_half_of_it },
