@@ -35,8 +35,10 @@ void step_input(vtx_job *job, int32_t input, double by)
         job->cooler.kind = VTX_COOLER_ADJUSTABLE; /* a works setting is uncertain too */
         job->cooler.cold_fraction_min = 0;
         job->cooler.cold_fraction_max = 1;
-        job->setting.cold_fraction = within(job->setting.cold_fraction + by, 0, 1);
-        job->setting.valve_opening *= 1 + by;
+        if (job->setting.held == VTX_HELD_COLD_FRACTION)
+            job->setting.cold_fraction = within(job->setting.cold_fraction + by, 0, 1);
+        else
+            job->setting.valve_opening *= 1 + by;
         break;
     case VTX_INPUT_TUBE_EFFICIENCY:
         tube->peak_efficiency = within(tube->peak_efficiency + by, 0.01, 1);

@@ -222,6 +222,24 @@ static void a_figure_that_the_duty_does_not_state_is_refused(void)
     EXPECT(!fetestexcept(FE_INVALID | FE_DIVBYZERO | FE_OVERFLOW));
 }
 
+static void what_the_setting_does_not_hold_is_not_read(void)
+{
+    vtx_job job = sample_job(VTX_AIR_IDEAL);
+    vtx_input_uncertainty u;
+    vtx_figure_uncertainty r;
+    vtx_second_order s;
+    EXPECT_OK(vtx_input_uncertainty_init(&u));
+    for (int k = 0; k < 2; k++) {
+        job.setting.held = k == 0 ? VTX_HELD_COLD_FRACTION : VTX_HELD_VALVE_OPENING;
+        job.setting.cold_fraction = k == 0 ? 0.6 : (double)NAN;
+        job.setting.valve_opening = k == 0 ? (double)NAN : 1;
+        feclearexcept(FE_ALL_EXCEPT);
+        EXPECT_OK(vtx_job_uncertainty(&job, &u, VTX_WISHED_COLD_TEMPERATURE, &r));
+        EXPECT_OK(vtx_job_second_order(&job, &u, VTX_WISHED_COLD_TEMPERATURE, &s));
+        EXPECT(r.share[VTX_INPUT_SETTING - 580] > 0 && !fetestexcept(FE_INVALID | FE_DIVBYZERO | FE_OVERFLOW));
+    }
+}
+
 static const struct test_case tests[] = {
     { "both orders agree with Monte Carlo", both_orders_agree_with_monte_carlo },
     { "the coldest setting needs the second order", the_coldest_setting_needs_the_second_order },
@@ -229,5 +247,6 @@ static const struct test_case tests[] = {
     { "the line counts only where there is one", the_line_counts_only_where_there_is_one },
     { "beside the last opening one side stands for both", beside_the_last_opening_one_side_stands_for_both },
     { "a figure that the duty does not state is refused", a_figure_that_the_duty_does_not_state_is_refused },
+    { "what the setting does not hold is not read", what_the_setting_does_not_hold_is_not_read },
 };
 TEST_SUITE(uncertainty, tests);
