@@ -159,6 +159,11 @@ CALL(vtx_chain_inlet_pressure, elements, ELEMENTS, 0.008 * v, 293.15, 5e5, &chai
 CALL(vtx_chain_feed, elements, ELEMENTS, &consumer, 7e5 * v, 293.15, 101325, &chain, joints)
 CALL(vtx_chain_line_diameter, elements, ELEMENTS, 2, 0.008 * v, 7e5, 293.15, 5e5, &result)
 
+CALL(vtx_type_a_uncertainty, visit_drop, VISITS, &result, &second, &third)
+CALL(vtx_correlation_of_means, visit_time, visit_drop, VISITS, &result)
+CALL(vtx_combined_standard_uncertainty, hours, level, NULL, DAY, &result)
+CALL(vtx_combined_covariance, hours, settling_reading, level, NULL, DAY, &result)
+CALL(vtx_effective_degrees_of_freedom, hours, level, DAY, &result)
 CALL(vtx_trend_fit, visit_time, visit_drop, drop_uncertainty, VISITS, VTX_TREND_EVEN, &trend)
 CALL(vtx_tube_calibrate, readings, READINGS, VTX_AIR_REAL, NULL, 0.95, &calibration, checks)
 
@@ -245,6 +250,11 @@ static const struct {
     TIMED(vtx_chain_inlet_pressure),
     TIMED(vtx_chain_feed),
     TIMED(vtx_chain_line_diameter),
+    TIMED(vtx_type_a_uncertainty),
+    TIMED(vtx_correlation_of_means),
+    TIMED(vtx_combined_standard_uncertainty),
+    TIMED(vtx_combined_covariance),
+    TIMED(vtx_effective_degrees_of_freedom),
     TIMED(vtx_trend_fit),
     TIMED(vtx_tube_calibrate),
     TIMED(vtx_coldest_month),

@@ -3,6 +3,7 @@
 #define VTX_H
 
 #include <vtx/batch.h>
+#include <vtx/budget.h>
 #include <vtx/decision.h>
 #include <vtx/quantity.h>
 #include <vtx/status.h>

@@ -1,7 +1,7 @@
 /* What a figure of a job is worth: its uncertainty, and which input to measure better.
  *
  * Not a calibration of the tube (calibration.h), which narrows the band that counts here as an input's uncertainty.
- * See also: job.h for the forward pass, sizing.h for the list of figures. */
+ * See also: job.h for the forward pass, sizing.h for the list of figures, budget.h for a budget by hand. */
 #ifndef VTX_UNCERTAINTY_H
 #define VTX_UNCERTAINTY_H
 

@@ -5,7 +5,7 @@
 
 extern const struct call_description calls_base[];
 extern const size_t calls_base_count;
-extern const struct test_suite suite_batch, suite_quantity, suite_root, suite_status, suite_units;
+extern const struct test_suite suite_batch, suite_budget, suite_quantity, suite_root, suite_status, suite_units;
 extern const struct test_suite suite_decision, suite_distribution, suite_elementary, suite_least_squares, suite_propagation, suite_robust, suite_stream, suite_trend;
 
 /* A drop that rises by 3 kPa a month. */
@@ -25,7 +25,7 @@ TEST_SUITE(base_calls, tests);
 
 int main(void)
 {
-    static const struct test_suite *const suites[] = { &suite_base_calls,   &suite_batch,         &suite_quantity,
+    static const struct test_suite *const suites[] = { &suite_base_calls,   &suite_batch,         &suite_budget, &suite_quantity,
                                                        &suite_root,         &suite_status,        &suite_units,
                                                        &suite_decision, &suite_distribution, &suite_elementary, &suite_least_squares, &suite_propagation,
                                                        &suite_robust, &suite_stream, &suite_trend };

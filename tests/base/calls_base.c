@@ -1,4 +1,5 @@
 /* Every numeric call of the base layer in one shape. Written by build-aux/generate. */
+#include <vtx/budget.h>
 #include <vtx/decision.h>
 #include <vtx/trend.h>
 #include <vtx/units.h>
@@ -6,6 +7,30 @@
 #include <math.h>
 
 #include "../harness/calls.h"
+
+static vtx_status type_b_degrees_of_freedom_call(const struct call_values *v)
+{
+    return vtx_type_b_degrees_of_freedom(v->number[0], v->out[0]);
+}
+
+static vtx_status type_b_degrees_of_freedom_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_type_b_degrees_of_freedom_batch(n, column->in[0], column->in_stride[0], column->out[0],
+        column->out_stride[0], column->status, column->failed);
+}
+
+static vtx_status coverage_factor_call(const struct call_values *v)
+{
+    return vtx_coverage_factor(v->number[0], v->number[1], v->out[0]);
+}
+
+static vtx_status coverage_factor_columns(size_t n, const struct call_values *v, const struct call_columns *column)
+{
+    (void)v;
+    return vtx_coverage_factor_batch(n, column->in[0], column->in_stride[0], column->in[1], column->in_stride[1],
+        column->out[0], column->out_stride[0], column->status, column->failed);
+}
 
 static vtx_status conformance_probability_call(const struct call_values *v)
 {
@@ -173,6 +198,13 @@ static vtx_status gauge_pressure_columns(size_t n, const struct call_values *v, 
 }
 
 const struct call_description calls_base[] = {
+    { "vtx_type_b_degrees_of_freedom", type_b_degrees_of_freedom_call, type_b_degrees_of_freedom_columns, 2,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0.001, 0.7 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
+    { "vtx_coverage_factor", coverage_factor_call, coverage_factor_columns, 3,
+      { { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0.1, 0.9999 },
+        { CALL_NUMBER, sizeof(double), NULL, NULL, 0, 0, 1e15 },
+        { CALL_OUT, sizeof(double), "double", "d", 0 } } },
     { "vtx_conformance_probability", conformance_probability_call, conformance_probability_columns, 6,
       { { CALL_SELECTOR, 0, NULL, NULL, 0 },
         { CALL_NUMBER, sizeof(double), NULL, NULL, 0, -1e12, 1e12 },
