@@ -129,7 +129,8 @@ typedef struct vtx_operating_point {
     double feed_frost_point;          /* K, over ice, of the feed at inlet pressure; NaN with FIELD_UNAVAILABLE above 273.16 K or dry */
     double cold_saturation_point;     /* K, dew or frost point of the feed's water at the cold outlet's pressure: colder air carries fog or ice */
     double coldest_temperature;       /* K, cold outlet of the best tube that the band for freezing questions allows */
-    double throat_temperature;        /* K, static, in the inlet nozzle, sonic or expanded to the chamber: the coldest air inside */
+    double throat_temperature;        /* K, static, in the inlet nozzle: inlet temperature over 1.2 where sonic, else expanded to the chamber;
+                                         what STATIC_FREEZING asks about, colder or warmer than the cold outlet */
     double condensed;                 /* kg liquid or ice per kg dry air in the cold stream */
     double ice_flow;                  /* kg/s of ice in the cold stream */
     double ambient_dew_point;         /* K, over liquid, of the room's air; NaN with FIELD_UNAVAILABLE where it has none */

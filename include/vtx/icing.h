@@ -37,7 +37,7 @@ typedef struct vtx_icing {
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE, NOT_CONVERGED
  * accuracy  frost and dew points of moist_air.h; the tube's band decides the rest
  * advisory  FREEZING, UNCALIBRATED, FIELD_UNAVAILABLE, STATIC_FREEZING (in a sonic throat before the outlet)
- * note      the outlet's stagnation temperature is not the coldest spot: a sonic throat is at 0.833 of it
+ * note      the cold outlet need not be where it freezes first: air in a sonic inlet nozzle is at 0.833 of the inlet's temperature, static
  * source    inverse of vtx_tube_separate
  */
 VTX_API vtx_status vtx_icing_range(const vtx_tube *tube, double inlet_pressure, double inlet_temperature, double humidity_ratio,
