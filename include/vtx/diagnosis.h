@@ -113,6 +113,11 @@ VTX_API vtx_status vtx_predict_readings(const vtx_job *job, int32_t cause, doubl
  * What is not known of the healthy cooler and its air must not pass for a fault: the uncertainties of the description widen those of the
  * readings, together where they move several gauges at once. With an uncalibrated tube's whole band hardly any fault of the tube shows.
  *
+ * So "nothing" does not say that nothing is wrong, but that no cause stands out: one of up to about four of its size_uncertainty may hide,
+ * and no reading more would be proposed. Where that is too much, ask again with one uncertainty of the description made small at a time:
+ * the one that shrinks the cause's size_uncertainty most is what to know better. Of a hot outlet blocked by a quarter, exact readings and a
+ * tube known to 0.02 tell 0.25 +- 0.09 and "nothing" with a setting known to 0.03, and 0.25 +- 0.04 and the cause with 0.01.
+ *
  * job          in   -   as vtx_predict_readings; supply and site as they were during the visit, or uncertain by how much they vary
  * uncertainty  in   -   of the description; the target temperature's has no effect
  * readings     in   -   two or more

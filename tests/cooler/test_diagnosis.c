@@ -217,6 +217,27 @@ static void a_heat_leak_is_no_wrong_reading(void)
     EXPECT(d.order[0] == VTX_CAUSE_HEAT_LEAK && d.contradiction == VTX_CONTRADICTION_NONE && d.wrong_reading == -1);
 }
 
+/* A quarter of the hot outlet blocked is within what a valve's setting known to 3 % of the feed leaves open. */
+static void what_the_description_hides_shows_in_the_size(void)
+{
+    const vtx_job job = service_job(VTX_AIR_REAL);
+    const int hot = VTX_CAUSE_BLOCKED_HOT_OUTLET - VTX_CAUSE_NOTHING;
+    vtx_input_uncertainty u;
+    vtx_service_readings readings;
+    vtx_diagnosis vague, sharp;
+    EXPECT_OK(vtx_input_uncertainty_init(&u));
+    u.tube_efficiency = 0.02;
+    EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_BLOCKED_HOT_OUTLET, 0.25, &readings));
+    EXPECT_OK(vtx_diagnose(&job, &u, &readings, &vague));
+    EXPECT(vague.order[0] == VTX_CAUSE_NOTHING);
+    EXPECT_NEAR(vague.size[hot], 0.25, 1e-6);
+    EXPECT(vague.size[hot] < 4 * vague.size_uncertainty[hot]);
+    u.setting = 0.005;
+    EXPECT_OK(vtx_diagnose(&job, &u, &readings, &sharp));
+    EXPECT(sharp.order[0] != VTX_CAUSE_NOTHING && sharp.size[hot] > 4 * sharp.size_uncertainty[hot]);
+    EXPECT(sharp.size_uncertainty[hot] < 0.5 * vague.size_uncertainty[hot]);
+}
+
 static void air_that_varies_is_no_fault(void)
 {
     const vtx_job described = service_job(VTX_AIR_IDEAL);
@@ -247,6 +268,7 @@ static const struct test_case tests[] = {
     { "causes that gauges cannot tell apart are a pair", causes_that_gauges_cannot_tell_apart_are_a_pair },
     { "the next reading tells a low supply from a loaded filter", the_next_reading_tells_a_low_supply_from_a_loaded_filter },
     { "the next reading is one that can be taken", the_next_reading_is_one_that_can_be_taken },
+    { "what the description hides shows in the size", what_the_description_hides_shows_in_the_size },
     { "readings that cannot be are named", readings_that_cannot_be_are_named },
     { "the wrong reading is found beside a real fault", the_wrong_reading_is_found_beside_a_real_fault },
     { "what cannot be diagnosed is refused", what_cannot_be_diagnosed_is_refused },
