@@ -67,7 +67,7 @@ typedef struct vtx_diagnosis {
     double separation[13];       /* standard deviations by which these readings would tell it from the leading cause; 0 for the leading one */
     double reading_separation[8];/* standard deviations by which each reading would tell the leading two apart, with an instrument good to 1 %
                                     or 0.5 K: weigh them against the trouble of taking it; NaN: read, not to be read here, or nothing is wrong */
-    double next_separation;      /* standard deviations by which next_reading would tell the leading two apart */
+    double next_separation;      /* standard deviations by which next_reading would tell the leading two apart; NaN when next_reading is -1 */
     int32_t order[13];           /* enum vtx_cause, most likely first */
     int32_t partner;             /* enum vtx_cause: these readings cannot tell it from the leading cause; NOTHING: there is none */
     int32_t partners;            /* how many causes these readings cannot tell from the leading one */
@@ -75,7 +75,8 @@ typedef struct vtx_diagnosis {
     int32_t contradiction;       /* enum vtx_contradiction */
     int32_t wrong_reading;       /* enum vtx_read: most likely wrong; -1 without a contradiction */
     int32_t readings;            /* how many were given */
-    int32_t advisories;          /* INDISTINGUISHABLE, IMPOSSIBLE_READINGS, MODEL_MISFIT (no single cause explains them), FIELD_UNAVAILABLE */
+    int32_t advisories;          /* INDISTINGUISHABLE, IMPOSSIBLE_READINGS, MODEL_MISFIT (no single cause explains them), FIELD_UNAVAILABLE (a size,
+                                    size_uncertainty, probability or next_separation is NaN) */
 } vtx_diagnosis;
 
 /* Nothing read (NaN); uncertainties of ordinary instruments: pressures 1 % of 7 bar, temperatures 0.5 K, flows 1 % of 0.01 kg/s.

@@ -98,7 +98,7 @@ VTX_API vtx_status vtx_jet_at(const vtx_jet *jet, double distance, vtx_jet_state
  * jet                     in   -
  * temperature             in   K   50..1000   total
  * distance                out  m   the end of the core if it is the jet's own temperature
- * attainable_temperature  out  K   the nearest one the jet has somewhere, with NO_SOLUTION; may be null
+ * attainable_temperature  out  K   the nearest one the jet has somewhere, also with NO_SOLUTION; may be null
  *
  * status    OK, BAD_ARGUMENT, OUT_OF_RANGE (beyond 100 m), NO_SOLUTION (not between the jet's temperature and the room's, or equal to the room's)
  * accuracy  exact inverse of vtx_jet_at, closed form

@@ -166,7 +166,7 @@ static vtx_status diagnose(const vtx_job *healthy, const struct evidence *e, vtx
     if (status == VTX_OK)
         status = check_laws(&c, e, d);
     for (int i = 0; i < CAUSES; i++)
-        if (!is_finite(d->size[i]) || !is_finite(d->size_uncertainty[i]))
+        if (!is_finite(d->size[i]) || !is_finite(d->size_uncertainty[i]) || !is_finite(d->probability[i]) || !is_finite(d->next_separation))
             d->advisories |= VTX_ADVISORY_FIELD_UNAVAILABLE;
     return status;
 }

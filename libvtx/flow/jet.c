@@ -83,7 +83,10 @@ vtx_status vtx_jet_distance_for_temperature(const vtx_jet *jet, double temperatu
         return poison(distance, VTX_NO_SOLUTION);
     }
     jet_outlet_of(jet, &outlet);
-    return give_distance(jet->temperature_decay, outlet.equivalent_diameter, wanted / difference, distance);
+    const vtx_status found = give_distance(jet->temperature_decay, outlet.equivalent_diameter, wanted / difference, distance);
+    if (attainable_temperature && found == VTX_OK)
+        *attainable_temperature = temperature;
+    return found;
 }
 
 vtx_status vtx_jet_distance_for_velocity(const vtx_jet *jet, double velocity, double *distance, double *attainable_velocity)

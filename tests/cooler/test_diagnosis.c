@@ -230,6 +230,7 @@ static void what_the_description_hides_shows_in_the_size(void)
     EXPECT_OK(vtx_predict_readings(&job, VTX_CAUSE_BLOCKED_HOT_OUTLET, 0.25, &readings));
     EXPECT_OK(vtx_diagnose(&job, &u, &readings, &vague));
     EXPECT(vague.order[0] == VTX_CAUSE_NOTHING);
+    EXPECT(vague.next_reading == -1 && isnan(vague.next_separation) && vague.advisories & VTX_ADVISORY_FIELD_UNAVAILABLE);
     EXPECT_NEAR(vague.size[hot], 0.25, 1e-6);
     EXPECT(vague.size[hot] < 4 * vague.size_uncertainty[hot]);
     u.setting = 0.005;

@@ -167,7 +167,8 @@ static void distances_are_exact_inverses(void)
         EXPECT_NEAR(found, distance, 1e-10);
         EXPECT(best >= s.impact_pressure);
         if (fabs(jet.temperature - jet.ambient_temperature) > 1) {
-            EXPECT_OK(vtx_jet_distance_for_temperature(&jet, s.temperature, &found, NULL));
+            EXPECT_OK(vtx_jet_distance_for_temperature(&jet, s.temperature, &found, &best));
+            EXPECT(best == s.temperature);
             EXPECT_NEAR(found, distance, 1e-10);
         }
         EXPECT_OK(vtx_jet_distance_for_velocity(&jet, o.velocity, &found, NULL));
