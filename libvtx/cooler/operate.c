@@ -157,8 +157,8 @@ static vtx_status separate(const struct operation *o, double inlet_pressure, con
 /* A valve that is held may leave the range that the cooler is described for; a cold fraction that is held is refused there. */
 static int32_t range_advisory(const struct operation *o, double cold_fraction)
 {
-    const int inside = cold_fraction >= o->cooler->cold_fraction_min - fraction_rounding && cold_fraction <= o->cooler->cold_fraction_max + fraction_rounding;
-    return inside ? 0 : VTX_ADVISORY_EXTRAPOLATED;
+    const double below = o->cooler->cold_fraction_min - cold_fraction, above = cold_fraction - o->cooler->cold_fraction_max;
+    return larger(below, above) > fraction_rounding ? VTX_ADVISORY_EXTRAPOLATED : 0;
 }
 
 static void fill_surroundings(const struct operation *o, vtx_operating_point *p)
