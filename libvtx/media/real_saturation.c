@@ -233,6 +233,9 @@ double real_saturation_temperature(double pressure, double x, int32_t phase)
         /* The next step would be unknown_bend/40 of this one's square, unless the bend that the liquid's volume has at 273.16 K lies between. */
         if (square(step) * unknown_bend < 6e-13 && (from < triple_temperature) == (temperature < triple_temperature))
             break;
+        /* Beyond the range every step starts from the same end. */
+        if (within(temperature, lowest, highest) == from)
+            break;
     }
     return temperature;
 }
