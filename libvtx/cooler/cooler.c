@@ -105,7 +105,7 @@ vtx_status check_site(const vtx_site *s)
 {
     if (!s)
         return VTX_BAD_ARGUMENT;
-    return worse(worse(check_positive(s->pressure, 2e4, 1.2e5), check_positive(s->temperature, 233.15, 350)),
+    return worse(worse(check_positive(s->pressure, 2e4, 1.2e5), check_positive(s->temperature, BELOW_ZERO(40), 350)),
                  worse(check_share(s->relative_humidity), require(are_zero(s->reserved, ARRAY_LENGTH(s->reserved)))));
 }
 
@@ -129,7 +129,7 @@ static vtx_status supply_humidity_ratio(const vtx_supply *s, int32_t model, doub
         return VTX_OK;
     }
     const int32_t phase = s->humidity_kind == VTX_SUPPLY_DEW_POINT ? PHASE_LIQUID : PHASE_ICE;
-    const double low = phase == PHASE_LIQUID ? 233.15 : 173.15, high = phase == PHASE_LIQUID ? 373.15 : triple_temperature;
+    const double low = phase == PHASE_LIQUID ? BELOW_ZERO(40) : BELOW_ZERO(100), high = phase == PHASE_LIQUID ? 373.15 : triple_temperature;
     vtx_status status = worse(check_range(s->humidity, low, high), moist_check(model, pressure, s->humidity));
     if (status != VTX_OK)
         return status;

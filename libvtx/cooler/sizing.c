@@ -3,6 +3,7 @@
 
 #include <vtx/setting.h>
 
+#include "../media/constants.h"
 #include "job_figure.h"
 #include "job_pass.h"
 #include "wish.h"
@@ -326,7 +327,7 @@ static double request_low(const vtx_job *job, int32_t sought)
     case VTX_SOUGHT_BORE: return 0.002;
     case VTX_SOUGHT_LENGTH: return 0.1;
     case VTX_SOUGHT_HUMIDITY:
-        return job->supply.humidity_kind == VTX_SUPPLY_HUMIDITY_RATIO ? 0 : job->supply.humidity_kind == VTX_SUPPLY_DEW_POINT ? 233.15 : 183.15;
+        return job->supply.humidity_kind == VTX_SUPPLY_HUMIDITY_RATIO ? 0 : job->supply.humidity_kind == VTX_SUPPLY_DEW_POINT ? BELOW_ZERO(40) : BELOW_ZERO(90);
     case VTX_SOUGHT_STANDOFF: return 1e-3;
     default: return 0.1;
     }
@@ -344,7 +345,7 @@ static double request_high(const vtx_job *job, int32_t sought)
     case VTX_SOUGHT_LENGTH: return 100;
     case VTX_SOUGHT_HUMIDITY:
         return job->supply.humidity_kind == VTX_SUPPLY_HUMIDITY_RATIO ? 0.02
-            : job->supply.humidity_kind == VTX_SUPPLY_DEW_POINT ? larger(job->supply.temperature, 233.15) : 273.15;
+            : job->supply.humidity_kind == VTX_SUPPLY_DEW_POINT ? larger(job->supply.temperature, BELOW_ZERO(40)) : 273.15;
     case VTX_SOUGHT_STANDOFF: return 0.5;
     default: return 100;
     }

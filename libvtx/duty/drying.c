@@ -36,7 +36,7 @@ static double rated_dew_point(int32_t model, double pressure, double humidity_ra
 static vtx_status check_intake(int32_t model, double pressure, double temperature, double relative_humidity)
 {
     vtx_status status = check_positive(pressure, AMBIENT_PRESSURE_MIN, AMBIENT_PRESSURE_MAX);
-    status = worse(status, worse(check_positive(temperature, 223.15, 333.15), check_share(relative_humidity)));
+    status = worse(status, worse(check_positive(temperature, BELOW_ZERO(50), 333.15), check_share(relative_humidity)));
     status = worse(status, moist_check(model, pressure, temperature));
     if (status == VTX_OK
         && moist_saturation_fraction(model, pressure, temperature, PHASE_LIQUID) * relative_humidity > 0.5)

@@ -29,7 +29,7 @@ static vtx_status check_feed(int32_t model, double supply_pressure, double suppl
                              double cold_pressure, double cold_temperature)
 {
     vtx_status status = require(property >= VTX_HUMIDITY_RATIO && property <= VTX_ABSOLUTE_HUMIDITY && is_finite(value));
-    status = worse(status, worse(check_positive(supply_pressure, 5e4, 5e6), check_positive(supply_temperature, 233.15, 373.15)));
+    status = worse(status, worse(check_positive(supply_pressure, 5e4, 5e6), check_positive(supply_temperature, BELOW_ZERO(40), 373.15)));
     status = worse(status, worse(check_positive(cold_pressure, 3e4, 5e6), check_positive(cold_temperature, COLD_MIN, 373.15)));
     status = worse(status, moist_check(model, supply_pressure, supply_temperature));
     if (status != VTX_OK)

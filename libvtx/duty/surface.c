@@ -27,7 +27,7 @@ vtx_status check_room(const vtx_room *r)
 {
     if (!r)
         return VTX_BAD_ARGUMENT;
-    vtx_status status = worse(check_positive(r->pressure, 3e4, 2e5), check_positive(r->temperature, 233.15, 343.15));
+    vtx_status status = worse(check_positive(r->pressure, 3e4, 2e5), check_positive(r->temperature, BELOW_ZERO(40), 343.15));
     status = worse(status, worse(check_share(r->relative_humidity), check_amount(r->air_speed, 100)));
     status = worse(status, worse(check_share(r->emissivity),
                                  r->surroundings_temperature == 0 ? VTX_OK : check_positive(r->surroundings_temperature, 200, 400)));

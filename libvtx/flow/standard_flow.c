@@ -43,7 +43,7 @@ static vtx_status density_of(int32_t model, double pressure, double temperature,
 {
     struct moist_mixture air;
     vtx_status status = worse(require(model == VTX_AIR_IDEAL || model == VTX_AIR_REAL), check_positive(pressure, 10000, 1e6));
-    status = worse(status, worse(check_positive(temperature, 233.15, 373.15), check_share(relative_humidity)));
+    status = worse(status, worse(check_positive(temperature, BELOW_ZERO(40), 373.15), check_share(relative_humidity)));
     if (status != VTX_OK)
         return status;
     const double x = relative_humidity > 0 ? relative_humidity * moist_saturation_fraction(model, pressure, temperature, PHASE_LIQUID) : 0;

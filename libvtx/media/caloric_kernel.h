@@ -10,6 +10,6 @@ double water_density(double temperature);
 double ice_enthalpy(double pressure, double temperature);
 
 /* Below it the equation of the liquid's density bends away from any measurement, K. */
-#define LIQUID_DENSITY_TEMPERATURE_MIN 253.15
+#define LIQUID_DENSITY_TEMPERATURE_MIN BELOW_ZERO(20)
 
 #endif

@@ -23,4 +23,8 @@ static const double triple_pressure = 611.657;
 static const double ice_point = 273.15;
 static const double standard_atmosphere = 101325;
 
+/* K, of degC below zero as a conversion makes them: the number 233.15 lies a rounding above 273.15 - 40, and a range that began there
+ * would refuse -40 degC. */
+#define BELOW_ZERO(celsius) (273.15 - (celsius))
+
 #endif

@@ -6,7 +6,7 @@
 
 /* Lowest temperature at which the liquid's formula is trusted as it stands; below it over-liquid values rest on the
  * shape of Murphy and Koop's equation. */
-#define SUPERCOOLED_TEMPERATURE_MIN 233.15
+#define SUPERCOOLED_TEMPERATURE_MIN BELOW_ZERO(40)
 #define SUPERCOOLED_PRESSURE_MIN 18.95676
 #define WATER_TEMPERATURE_MAX 647.096
 #define WATER_PRESSURE_MAX 22.064001e6

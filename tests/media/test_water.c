@@ -137,6 +137,15 @@ static void latent_heats_add_up_at_the_triple_point(void)
     EXPECT_WITHIN(sublimation, value(vtx_water_vaporisation_enthalpy, 273.16) + value(vtx_ice_fusion_enthalpy, 273.16), 1e-3);
 }
 
+static void forty_below_zero_converted_is_in_range(void)
+{
+    double pressure, density;
+    EXPECT_OK(vtx_water_saturation_pressure(273.15 - 40, &pressure));
+    EXPECT_OK(vtx_water_saturation_pressure(233.15, &pressure));
+    EXPECT_STATUS(vtx_water_saturation_pressure(233.149, &pressure), VTX_OUT_OF_RANGE);
+    EXPECT_OK(vtx_water_density(273.15 - 20, &density));
+}
+
 static void supercooled_liquid_has_more_vapour_than_ice(void)
 {
     EXPECT_NEAR(value(vtx_water_saturation_pressure, 263.15) / value(vtx_ice_sublimation_pressure, 263.15), 1.102, 1e-3);
@@ -182,6 +191,7 @@ static const struct test_case tests[] = {
     { "liquid polynomial is the published formula", liquid_polynomial_is_the_published_formula },
     { "saturation obeys the implicit equation", saturation_obeys_the_implicit_equation },
     { "latent heats add up at the triple point", latent_heats_add_up_at_the_triple_point },
+    { "forty below zero converted is in range", forty_below_zero_converted_is_in_range },
     { "supercooled liquid has more vapour than ice", supercooled_liquid_has_more_vapour_than_ice },
     { "slopes are those of the pressures", slopes_are_those_of_the_pressures },
     { "ice density and enthalpy agree", ice_density_and_enthalpy_agree },
