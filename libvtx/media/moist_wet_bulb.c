@@ -43,15 +43,16 @@ static double wick_temperature(wick_excess *excess, int rough, const struct wick
         else
             low = at;
         double next = at - value / slope;
-        if (!(next >= low && next <= high))
+        const int halved = !(next >= low && next <= high);
+        if (halved)
             next = 0.5 * (low + high);
         const double step = fabs(next - at);
-        /* The next step would be about 0.03/K times this one times this (Newton) or the one before (secant). */
-        if (step * (rough ? step_before : step) < 1e-10 || high - low < 1e-10)
+        /* The next step would be about 0.03/K times this one times this (Newton) or the one before (secant); of half a bracket nothing is known. */
+        if ((!halved && step * (rough ? step_before : step) < 1e-10) || high - low < 1e-10)
             return next;
         before = at;
         value_before = value;
-        step_before = step;
+        step_before = halved ? 1e3 : step;
         at = next;
     }
     return quiet_nan();
