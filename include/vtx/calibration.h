@@ -81,7 +81,7 @@ typedef struct vtx_calibration {
  *           NOT_CONVERGED (readings that contradict each other beyond any fit). checks is not written when count is out of range
  * accuracy  synthetic readings, 0.5 K, 12 of them: the cold curve to 0.26 K root mean square. From two readings on, 95 % intervals of
  *           the curve hold 95.0..97.4 % of tubes of this shape; of tubes of another shape 43..100 %, no more than the residuals
- *           can show (bench/calibration_coverage.md). One bad reading among six or more makes the error at most 1.9
+ *           can show (bench/calibration_coverage.md). One bad reading among six or more makes the error at most 1.8
  *           times as large, among four up to 3 times (1.5 were it known which instrument is wrong)
  * advisory  OUTLIER, IMPOSSIBLE_READINGS, PARAMETER_HELD, POORLY_DETERMINED (peak efficiency hardly known, or two coordinates not
  *           told apart), MODEL_MISFIT, FIELD_UNAVAILABLE
@@ -124,7 +124,7 @@ typedef struct vtx_calibrated_point {
  *
  * status    OK, BAD_ARGUMENT (also: too little given to place the point), OUT_OF_RANGE, NOT_CONVERGED
  * accuracy  of tubes of this shape, uncertainties true, two readings and more: 95 % intervals of the curve hold 95.0..97.4 %, 90 %
- *           intervals of the next reading 88.8..93.0 %; of other tubes fewer, of the next cold reading 73..100 %
+ *           intervals of the next reading 88.8..93.0 %; of other tubes fewer, of the next cold reading 72..100 %
  *           (bench/calibration_coverage.md)
  * advisory  EXTRAPOLATED, FIELD_UNAVAILABLE, PARAMETER_HELD, POORLY_DETERMINED, MODEL_MISFIT
  * source    linear propagation of the fit's covariance; Student's t when the scatter was found from the readings, else normal
