@@ -116,7 +116,7 @@ static inline struct condensate condensate_at(struct saturation s, double pressu
     const double vapour_entropy = ideal.entropy - gas_constant * (log(d * rt / standard_atmosphere) + d * (b + bt + 0.5 * d * (c + ct)));
     const double vapour_cv = ideal.heat_capacity - gas_constant * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
     const double vapour_cp = vapour_cv + gas_constant * square(heated) * yielding;
-    const double vapour_first = heated * yielding / d;    /* T dv/dT */
+    const double vapour_first = heated * yielding / d;   /* T dv/dT */
     const double vapour_fall = q * yielding / square(d); /* -p dv/dp */
     const double gap = 1 / d - volume.value;
     struct condensate condensate;

@@ -105,8 +105,7 @@ static ALWAYS_INLINE struct real_gas real_gas_inline(const struct real_temperatu
     const double r = gas_constant, mixing = mixing_part(d * t->rt / standard_atmosphere, x, dry);
     /* dp/dT over r d, and r t over dp/dd. */
     const double heated = 1 + d * (b + bt + d * (c + ct)), yielding = 1 / (1 + d * (2 * b + 3 * d * c));
-    const double cv = ideal.heat_capacity - r * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
-    const double volume_first = v * heated * yielding;     /* T dv/dT */
+    const double volume_first = v * heated * yielding;   /* T dv/dT */
     const double volume_fall = q * square(v) * yielding; /* -p dv/dp */
     const double molar_mass = (1 - x) * moist_air_molar_mass + x * water_molar_mass;
     struct real_gas gas;
@@ -114,8 +113,8 @@ static ALWAYS_INLINE struct real_gas real_gas_inline(const struct real_temperatu
     gas.compressibility = q * gas.volume;
     gas.enthalpy = ideal.enthalpy + t->rt * d * (b - bt + d * (c - 0.5 * ct));
     gas.entropy = ideal.entropy - r * (mixing + d * (b + bt + 0.5 * d * (c + ct)));
-    gas.heat_capacity = cv + r * square(heated) * yielding;
-    gas.cv = gas.heat_capacity - r * q * square(volume_first) / volume_fall;
+    gas.cv = ideal.heat_capacity - r * (1 + d * (2 * bt + btt + d * (ct + 0.5 * ctt)));
+    gas.heat_capacity = gas.cv + r * square(heated) * yielding;
     gas.sound_speed = gas.volume * sqrt(gas.heat_capacity * pressure / (gas.cv * volume_fall * molar_mass));
     gas.joule_thomson = (volume_first - gas.volume) / gas.heat_capacity;
     return gas;
